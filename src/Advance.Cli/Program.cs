@@ -1,0 +1,1 @@
+namespace Advance.Cli; internal static class Program { private static int Main() => 0; }

@@ -1,0 +1,1 @@
+namespace Advance.Benchmarks; internal static class Program { private static void Main() { } }
