@@ -14,7 +14,7 @@ public sealed record Figure<T>(T? Value, Doubts RestsOn, Reason Why, Working? Ho
     /// <summary>Whether it holds against an upper limit, with a relative tolerance of 1e-9.</summary>
     public Verdict AtMost(Figure<T> limit) =>
         Value is { } value && limit.Value is { } most
-            ? Size.IsAtMost(value, most) ? Verdict.Holds : Verdict.Fails
+            ? Closeness.IsAtMost(value, most) ? Verdict.Holds : Verdict.Fails
             : Verdict.CannotBeJudged;
 
     /// <summary>Whether it holds against a lower limit, with a relative tolerance of 1e-9.</summary>

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Advance.Domain.Figures;
 
 /// <summary>Compares values of any kind that a figure may hold.</summary>
-internal static class Size
+internal static class Closeness
 {
     private const double RelativeTolerance = 1e-9;
 

@@ -1,0 +1,11 @@
+using Advance.Domain.Facts;
+using UnitsNet;
+
+namespace Advance.Domain.Gigs;
+
+/// <summary>What stands for kit that is not chosen yet: <c>allow: lighting 18 kW</c>. One of the two figures is there, or neither where it is TBC.</summary>
+/// <param name="What">For what.</param>
+/// <param name="Draw">Power drawn; null where it is a weight.</param>
+/// <param name="Weight">What it weighs; null where it is power.</param>
+/// <param name="At">Where it was written.</param>
+public sealed record Allowance(string What, Given<UnitsNet.Power>? Draw, Given<Mass>? Weight, Mark At);

@@ -1,0 +1,10 @@
+namespace Advance.Domain.Gigs;
+
+/// <summary>Power as written.</summary>
+/// <param name="Distributions">Boxes that split a service into circuits.</param>
+/// <param name="Circuits">Circuits fixed by hand.</param>
+public sealed record Power(IReadOnlyList<Device> Distributions, IReadOnlyList<CircuitRow> Circuits)
+{
+    /// <summary>Nothing said.</summary>
+    public static readonly Power None = new([], []);
+}

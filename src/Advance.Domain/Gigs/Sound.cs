@@ -1,0 +1,18 @@
+namespace Advance.Domain.Gigs;
+
+/// <summary>The sound system as written.</summary>
+/// <param name="Consoles">Desks.</param>
+/// <param name="StageBoxes">Boxes that carry lines to a desk.</param>
+/// <param name="Processors">What drives the loudspeakers.</param>
+/// <param name="Stacks">Loudspeakers from the floor up.</param>
+/// <param name="AlwaysLive">Lines that are up for every act.</param>
+public sealed record Sound(
+    IReadOnlyList<Device> Consoles,
+    IReadOnlyList<Device> StageBoxes,
+    IReadOnlyList<Device> Processors,
+    IReadOnlyList<Stack> Stacks,
+    IReadOnlyList<InputRow> AlwaysLive)
+{
+    /// <summary>No sound system.</summary>
+    public static readonly Sound None = new([], [], [], [], []);
+}

@@ -1,0 +1,15 @@
+using Advance.Domain.Facts;
+using UnitsNet;
+
+namespace Advance.Domain.Stocks;
+
+/// <summary>What only a cable has.</summary>
+/// <param name="Carries">What runs through: <c>mic-line</c>, <c>mains</c>, <c>network</c>.</param>
+/// <param name="From">Connector at one end.</param>
+/// <param name="To">Connector at the other.</param>
+/// <param name="Length">Made-up length.</param>
+/// <param name="Section">Conductor size or category, as written: <c>2.5 mm2</c>.</param>
+/// <param name="Cores">How many; 0 where it does not matter.</param>
+/// <param name="Rating">What it carries; null where it does not matter.</param>
+public sealed record Cable(
+    string Carries, string From, string To, Given<Length> Length, string Section, int Cores, Given<ElectricCurrent>? Rating);

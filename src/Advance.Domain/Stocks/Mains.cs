@@ -1,0 +1,27 @@
+using Advance.Domain.Facts;
+using UnitsNet;
+
+namespace Advance.Domain.Stocks;
+
+/// <summary>What a powered thing asks of the mains.</summary>
+/// <param name="Supply">Voltages and frequency it takes, as written.</param>
+/// <param name="InUse">Draw in use.</param>
+/// <param name="AtMost">Draw at most.</param>
+/// <param name="PowerFactor">0 to 1.</param>
+/// <param name="Inrush">Peak current when switched on.</param>
+/// <param name="Leakage">Protective-conductor current.</param>
+/// <param name="Inlet">Connector.</param>
+/// <param name="Link">Outlet that hands the mains on; empty where there is none.</param>
+/// <param name="LinkCarries">What that outlet may carry.</param>
+/// <param name="ThirdHarmonic">Share of the fundamental.</param>
+public sealed record Mains(
+    Given<string>? Supply,
+    Given<ElectricCurrent>? InUse,
+    Given<ElectricCurrent>? AtMost,
+    Given<double>? PowerFactor,
+    Given<ElectricCurrent>? Inrush,
+    Given<ElectricCurrent>? Leakage,
+    string Inlet,
+    string Link,
+    Given<ElectricCurrent>? LinkCarries,
+    Given<Ratio>? ThirdHarmonic);

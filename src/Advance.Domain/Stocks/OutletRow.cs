@@ -1,0 +1,15 @@
+using Advance.Domain.Facts;
+using UnitsNet;
+
+namespace Advance.Domain.Stocks;
+
+/// <summary>One circuit of a distribution, or several alike.</summary>
+/// <param name="Numbers">Which circuits.</param>
+/// <param name="Connector">What plugs in.</param>
+/// <param name="Phase">Which phase it is on; empty on a single-phase box.</param>
+/// <param name="Device">Protective device and curve, as written: <c>C16</c>.</param>
+/// <param name="Rating">What the device allows.</param>
+/// <param name="Residual">Rated residual current.</param>
+/// <param name="At">Where it was written.</param>
+public sealed record OutletRow(
+    NumberRange Numbers, string Connector, string Phase, string Device, Given<ElectricCurrent> Rating, Given<ElectricCurrent> Residual, Mark At);

@@ -1,0 +1,14 @@
+using Advance.Domain.Facts;
+using UnitsNet;
+
+namespace Advance.Domain.Venues;
+
+/// <summary>The room that the stage stands in.</summary>
+/// <param name="ClearHeight">From floor to the lowest thing overhead; null where not said.</param>
+/// <param name="Floor">What it is made of; empty where not said.</param>
+/// <param name="Seats">Who sits how; empty where not said.</param>
+public sealed record Hall(Given<Length>? ClearHeight, string Floor, string Seats)
+{
+    /// <summary>Nothing said.</summary>
+    public static readonly Hall Unknown = new(null, "", "");
+}

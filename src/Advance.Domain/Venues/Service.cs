@@ -1,0 +1,27 @@
+using Advance.Domain.Facts;
+using UnitsNet;
+
+namespace Advance.Domain.Venues;
+
+/// <summary>A supply that the venue or a generator gives.</summary>
+/// <param name="Name">Its key.</param>
+/// <param name="Place">Where it comes out, in words.</param>
+/// <param name="Supply">Voltage, phases and frequency, as written.</param>
+/// <param name="Rating">Of its protective device.</param>
+/// <param name="Connector">What plugs into it.</param>
+/// <param name="Earthing">TN-S, TN-C-S, TT, IT.</param>
+/// <param name="ResidualProtection">Rated residual current; unknown is never none.</param>
+/// <param name="SharedWith">What else hangs on it.</param>
+/// <param name="Behind">What it runs through, such as a sound limiter; null where nothing.</param>
+/// <param name="At">Where it was written.</param>
+public sealed record Service(
+    string Name,
+    Given<string> Place,
+    Given<string> Supply,
+    Given<ElectricCurrent> Rating,
+    Given<string> Connector,
+    Given<string> Earthing,
+    Given<ElectricCurrent> ResidualProtection,
+    IReadOnlyList<OtherLoad> SharedWith,
+    Given<string>? Behind,
+    Mark At);
