@@ -1,4 +1,5 @@
 using Advance.Domain.Companies;
+using Advance.Domain.Facts;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
 using Advance.Domain.Venues;
@@ -10,4 +11,8 @@ namespace Advance.Domain;
 /// <param name="Venue">Where it is; an empty venue where the gig names none.</param>
 /// <param name="Company">Whose name is on the paper; the shipped defaults where the gig names none.</param>
 /// <param name="Stock">What the shop owns; empty where the gig names none.</param>
-public sealed record Brief(Gig Gig, Venue Venue, Company Company, Stock Stock);
+public sealed record Brief(Gig Gig, Venue Venue, Company Company, Stock Stock)
+{
+    /// <summary>Every value that was written with TBC in the gig, its venue and its company, in the order of the files.</summary>
+    public IReadOnlyList<Doubt> OpenQuestions { get; init; } = [];
+}

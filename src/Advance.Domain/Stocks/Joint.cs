@@ -5,5 +5,5 @@ namespace Advance.Domain.Stocks;
 /// <param name="Above">Face of the upper box.</param>
 /// <param name="Pieces">How many of it one pair of faces takes, at least 1.</param>
 /// <param name="Pins">Pins or locks in all.</param>
-/// <param name="For">Standing, hanging or both.</param>
-public sealed record Joint(string Below, string Above, int Pieces, int Pins, JointUse For);
+/// <param name="Use">Standing, hanging or both.</param>
+public sealed record Joint(string Below, string Above, int Pieces, int Pins, JointUse Use);

@@ -1,0 +1,174 @@
+using Advance.Domain.Companies;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+using Advance.Domain.Stocks;
+
+namespace Advance.Planning;
+
+/// <summary>Gives every line and every mix its port, in the order of the desk.</summary>
+public static class PatchDepartment
+{
+    private const string Name = "patch";
+    private const string EveryAct = "always live";
+
+    /// <summary>Chooses ports. A line keeps the port it had in the earlier issue where it can.</summary>
+    public static PatchPlan Choose(Gig gig, Stock stock, Policies policies, SoundPlan sound, Ground ground, PatchPlan? earlier)
+    {
+        var pieces = new Pieces(Name, stock);
+        var inputs = new PortField(sound.Boxes, PortKind.Input);
+        var outputs = new PortField(sound.Boxes, PortKind.Output);
+        ReserveFeeds(sound.Links, outputs);
+
+        var earlierPorts = EarlierPorts(earlier);
+        var always = PatchInputs(gig.Sound.AlwaysLive, act: null, inputs, earlierPorts, ground, pieces);
+        var lines = new List<PatchLine>();
+        var returns = new List<PatchReturn>();
+        foreach (var act in gig.Acts)
+        {
+            lines.AddRange(PatchInputs(act.Inputs, act.Name, inputs.ForOneAct(), earlierPorts, ground, pieces));
+            returns.AddRange(PatchMixes(act, outputs.ForOneAct(), earlierPorts, ground, pieces, stock));
+        }
+
+        lines.AddRange(always);
+        return new PatchPlan(
+            lines,
+            returns,
+            [.. sound.Boxes.SelectMany(box => PortCount.Uses(box, lines, returns, sound.Links, policies))],
+            PortCount.All(sound.Boxes.Select(box => box.Inputs)),
+            PortCount.All(sound.Boxes.Select(box => box.Outputs)),
+            pieces.Made,
+            [.. lines.Select(LinkOf).OfType<Link>(), .. returns.Select(LinkOf).OfType<Link>()]);
+    }
+
+    private static Dictionary<Address, Port> EarlierPorts(PatchPlan? earlier)
+    {
+        var ports = new Dictionary<Address, Port>();
+        foreach (var (address, port) in (earlier?.Lines ?? []).Select(line => (line.Address, line.Port))
+            .Concat((earlier?.Returns ?? []).Select(mix => (mix.Address, mix.Port))))
+        {
+            if (port is not null)
+            {
+                ports[address] = port;
+            }
+        }
+
+        return ports;
+    }
+
+    private static void ReserveFeeds(IEnumerable<Link> links, PortField outputs)
+    {
+        foreach (var link in links)
+        {
+            outputs.TakeFixed(link.From);
+        }
+    }
+
+    private static List<PatchLine> PatchInputs(
+        IReadOnlyList<InputRow> rows, string? act, PortField field, Dictionary<Address, Port> earlier, Ground ground, Pieces pieces)
+    {
+        var lines = new List<PatchLine>();
+        foreach (var row in rows.OrderByDescending(row => row.Port is not null).ThenBy(row => row.Channels))
+        {
+            for (var channel = row.Channels.First; channel <= row.Channels.Last; channel++)
+            {
+                var address = pieces.At(act ?? EveryAct) / channel;
+                var spot = ground.Find(row.Place);
+                var device = AskForDevice(row, channel - row.Channels.First, address, spot, pieces);
+                var port = Fixed(row.Port, channel - row.Channels.First, PortKind.Input) is { } wanted
+                    ? field.TakeFixed(wanted)
+                    : field.Take(channel, earlier.GetValueOrDefault(address));
+                lines.Add(new PatchLine(address, channel, SourceOf(row, channel), act, row, device, spot, port, Why(row.Port)));
+            }
+        }
+
+        lines.Sort((a, b) => a.Channel.CompareTo(b.Channel));
+        return lines;
+    }
+
+    private static List<PatchReturn> PatchMixes(
+        Act act, PortField field, Dictionary<Address, Port> earlier, Ground ground, Pieces pieces, Stock stock)
+    {
+        var returns = new List<PatchReturn>();
+        foreach (var row in act.Mixes.OrderByDescending(row => row.Port is not null).ThenBy(row => row.Numbers))
+        {
+            var spot = ground.Find(row.Place);
+            AskForWedges(act, row, spot, pieces, stock);
+            for (var number = row.Numbers.First; number <= row.Numbers.Last; number++)
+            {
+                var address = pieces.At(act.Name) / "mix" / number;
+                var port = Fixed(row.Port, number - row.Numbers.First, PortKind.Output) is { } wanted
+                    ? field.TakeFixed(wanted)
+                    : field.Take(number, earlier.GetValueOrDefault(address));
+                returns.Add(new PatchReturn(address, number, act.Name, row, spot, port, Why(row.Port)));
+            }
+        }
+
+        returns.Sort((a, b) => a.Number.CompareTo(b.Number));
+        return returns;
+    }
+
+    // A row of several channels names so many devices; where it does not divide, the first channels get one more.
+    private static Piece? AskForDevice(InputRow row, int index, Address address, Spot? spot, Pieces pieces)
+    {
+        if (row.Device is not { } given || !given.Is(out var device))
+        {
+            return null;
+        }
+
+        var (each, more) = Math.DivRem(device.Count, row.Channels.Count);
+        Piece? first = null;
+        for (var number = 0; number < each + (index < more ? 1 : 0); number++)
+        {
+            var piece = pieces.Ask(address / "device", row.Source, device.Item, row.From, spot, row.At);
+            first ??= piece;
+            if (row.Stand.Length > 0)
+            {
+                pieces.Ask(address / "stand", $"{row.Stand} for {row.Source}", row.Stand.Replace(' ', '-'), from: null, spot, row.At);
+            }
+        }
+
+        return first;
+    }
+
+    // What is in no stock is the act's own.
+    private static void AskForWedges(Act act, MixRow row, Spot? spot, Pieces pieces, Stock stock)
+    {
+        if (row.With is not { } given || !given.Is(out var with))
+        {
+            return;
+        }
+
+        var owner = stock.Find(with.Item) is null ? OwnerKind.Act : OwnerKind.Shop;
+        var from = row.From ?? Given.Of(new Owner(owner, owner == OwnerKind.Act ? act.Name : null), row.At);
+        for (var number = 0; number < with.Count; number++)
+        {
+            pieces.Ask(pieces.At(act.Name) / "mix" / row.Numbers.First / "heard", $"{with.Item} for {row.For}", with.Item, from, spot, row.At);
+        }
+    }
+
+    private static Port? Fixed(Given<PortRange>? written, int index, PortKind kind) =>
+        written is { } given && given.Is(out var range) && range.Numbers is { } numbers ? new Port(range.Device, kind, numbers.First + index) : null;
+
+    private static Reason Why(Given<PortRange>? written) => written is { IsKnown: true } given ? new Reason.Fixed(given.At) : Reason.Derived.It;
+
+    private static string SourceOf(InputRow row, int channel)
+    {
+        var index = channel - row.Channels.First;
+        if (row.Channels.Count == 1)
+        {
+            return row.Source;
+        }
+
+        var isPair = row.Channels.Count == 2 && row.Source.EndsWith(" L/R", StringComparison.Ordinal);
+        return isPair ? $"{row.Source[..^4]} {(index == 0 ? "L" : "R")}" : $"{row.Source} {index + 1}";
+    }
+
+    private static Link? LinkOf(PatchLine line) => line.Port is null
+        ? null
+        : new Link(Address.Of("link") / line.Address.Text, new Port(line.Source, PortKind.Output, Number: null), line.Port, "mic-line", line.Row.At);
+
+    private static Link? LinkOf(PatchReturn mix) => mix.Port is null
+        ? null
+        : new Link(Address.Of("link") / mix.Address.Text, mix.Port, new Port(mix.Row.For, PortKind.Input, Number: null), "line", mix.Row.At);
+}

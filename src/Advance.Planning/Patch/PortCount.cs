@@ -1,0 +1,41 @@
+using Advance.Domain.Companies;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+
+namespace Advance.Planning;
+
+/// <summary>Counts how full stage boxes are.</summary>
+internal static class PortCount
+{
+    /// <summary>Inputs and outputs of one box, when the fullest act plays.</summary>
+    public static IEnumerable<BoxUse> Uses(
+        PortBox box, IReadOnlyList<PatchLine> lines, IReadOnlyList<PatchReturn> returns, IReadOnlyList<Link> feeds, Policies policies)
+    {
+        var name = box.Device.Name;
+        var used = Fullest(lines.Select(line => (line.Act, line.Port)), name);
+        var usedOut = Fullest(returns.Select(mix => ((string?)mix.Act, mix.Port)), name) + feeds.Count(link => link.From is { Number: not null } port && port.Device == name);
+        yield return Use(name, PortKind.Input, "in", used, box.Inputs, policies.FreePorts);
+        yield return Use(name, PortKind.Output, "out", usedOut, box.Outputs, policies.FreePorts);
+    }
+
+    /// <summary>The ports of all boxes together.</summary>
+    public static Figure<int> All(IEnumerable<Figure<int>> ports) =>
+        Sum.Of("ports", "n = Σ nᵢ", Publication.Arithmetic).PutAll("nᵢ", ports).Gives(terms => terms.Values.Sum());
+
+    private static BoxUse Use(string box, PortKind kind, string word, int used, Figure<int> ports, Share free)
+    {
+        var wanted = Sum.Of("ports kept free", "f = max(m, ⌈p · n / 100⌉)", Publication.CommonPractice)
+            .Put("m", Figure.Policy("free-ports", free.AtLeast))
+            .Put("p", Figure.Policy("free-ports", free.Percent))
+            .Put("n", ports)
+            .Gives(Handbook.Spares.Of);
+        return new BoxUse(Address.Of("patch") / box / word, box, kind, Figure.Count(used), ports, wanted);
+    }
+
+    // Lines that are up for every act count beside each of them.
+    private static int Fullest(IEnumerable<(string? Act, Port? Port)> patched, string box)
+    {
+        var byAct = patched.Where(line => line.Port?.Device == box).ToLookup(line => line.Act ?? "");
+        return byAct[""].Count() + byAct.Where(act => act.Key.Length > 0).Select(act => act.Count()).DefaultIfEmpty().Max();
+    }
+}

@@ -1,0 +1,45 @@
+using Advance.Domain;
+using Advance.Domain.Facts;
+using Advance.Domain.Findings;
+
+namespace Advance.Planning;
+
+/// <summary>Everything worked out from the brief. All sheets are printed from it and from nothing else.</summary>
+/// <param name="Brief">What it was worked out from.</param>
+/// <param name="Stage">What stands where.</param>
+/// <param name="Sound">The sound system.</param>
+/// <param name="Lighting">Fixtures and stands.</param>
+/// <param name="Power">Distributions.</param>
+/// <param name="Patch">What is patched to what.</param>
+/// <param name="Stock">What the shop pulls.</param>
+/// <param name="Load">What that weighs.</param>
+/// <param name="Pieces">Every physical thing, in the order of their addresses.</param>
+/// <param name="Links">Every connection, in the order of their addresses.</param>
+/// <param name="Findings">What the rules have to say, heaviest first.</param>
+public sealed record Plan(
+    Brief Brief,
+    StagePlan Stage,
+    SoundPlan Sound,
+    LightingPlan Lighting,
+    PowerPlan Power,
+    PatchPlan Patch,
+    StockPlan Stock,
+    LoadPlan Load,
+    IReadOnlyList<Piece> Pieces,
+    IReadOnlyList<Link> Links,
+    IReadOnlyList<Finding> Findings)
+{
+    /// <summary>The first day that the public comes, or the first day there is; null where its date is unknown.</summary>
+    public DateOnly? ShowDate
+    {
+        get
+        {
+            var days = Brief.Gig.Days;
+            var day = days.FirstOrDefault(day => day.Kind == Domain.Gigs.DayKind.Show) ?? (days.Count > 0 ? days[0] : null);
+            return day is not null && day.Date.Is(out WrittenDate date) && date.Year is { } year ? date.Resolve(new DateOnly(year, 1, 1)) : null;
+        }
+    }
+
+    /// <summary>Whether something keeps the package from being issued.</summary>
+    public bool IsStopped => Findings.Any(finding => finding.Stops);
+}

@@ -1,0 +1,10 @@
+using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+
+namespace Advance.Planning;
+
+/// <summary>A stage box and how many ports it has; unknown where its kind is, or no stock says.</summary>
+/// <param name="Device">As written.</param>
+/// <param name="Inputs">Ports for lines.</param>
+/// <param name="Outputs">Ports for returns.</param>
+public sealed record PortBox(Device Device, Figure<int> Inputs, Figure<int> Outputs);

@@ -1,0 +1,14 @@
+namespace Advance.Planning;
+
+/// <summary>The sound system, placed.</summary>
+/// <param name="Pieces">What it takes.</param>
+/// <param name="Links">What feeds what, as far as it was written.</param>
+/// <param name="Boxes">Stage boxes with the ports they have, in the order written.</param>
+/// <param name="Stacks">Stacks, each on its side.</param>
+/// <param name="Things">What is drawn.</param>
+public sealed record SoundPlan(
+    IReadOnlyList<Piece> Pieces,
+    IReadOnlyList<Link> Links,
+    IReadOnlyList<PortBox> Boxes,
+    IReadOnlyList<StackPlan> Stacks,
+    IReadOnlyList<Placed> Things);

@@ -1,0 +1,30 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
+
+namespace Advance.Planning;
+
+/// <summary>One line of the pull list: all that the shop brings of one kind.</summary>
+/// <param name="Address">Its name in the plan.</param>
+/// <param name="Item">Id of the kind.</param>
+/// <param name="Kind">Null where no stock has it.</param>
+/// <param name="Need">Pieces in use.</param>
+/// <param name="Spare">Pieces more, by policy.</param>
+/// <param name="StandingIn">Pieces that stand in for another kind.</param>
+/// <param name="Total">What is taken off the shelf, if there are enough: in use, spares and what stands in for others, less what others stand in for.</param>
+/// <param name="Ready">Owned and not out for repair.</param>
+/// <param name="Covered">What others stand in for, best first.</param>
+/// <param name="Short">How many are still missing.</param>
+/// <param name="Pieces">What it is needed for.</param>
+public sealed record StockLine(
+    Address Address,
+    string Item,
+    Kind? Kind,
+    Figure<int> Need,
+    Figure<int> Spare,
+    int StandingIn,
+    Figure<int> Total,
+    Figure<int> Ready,
+    IReadOnlyList<CountedItem> Covered,
+    Figure<int> Short,
+    IReadOnlyList<Piece> Pieces);

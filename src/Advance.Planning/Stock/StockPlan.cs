@@ -1,0 +1,6 @@
+namespace Advance.Planning;
+
+/// <summary>What the shop pulls, and what comes from others.</summary>
+/// <param name="Lines">By department, shelf and item.</param>
+/// <param name="FromOthers">Pieces that the shop does not pull, as planned.</param>
+public sealed record StockPlan(IReadOnlyList<StockLine> Lines, IReadOnlyList<Piece> FromOthers);
