@@ -1,1 +1,39 @@
-namespace Advance.Cli; internal static class Program { private static int Main() => 0; }
+using System.CommandLine;
+using Advance.Cli.Commands;
+using Advance.Cli.Output;
+
+namespace Advance.Cli;
+
+/// <summary>The program: finds the command, runs it, and turns what came of it into an exit code.</summary>
+internal static class Program
+{
+    private static int Main(string[] arguments)
+    {
+        var terminal = new Terminal(Console.Out, Console.Error);
+        try
+        {
+            var parsed = Root(terminal).Parse(arguments);
+            if (parsed.Errors.Count > 0)
+            {
+                terminal.Complain(parsed.Errors.Select(error => error.Message), "advance --help tells what can be said.");
+                return ExitCode.BrokenInput;
+            }
+
+            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+        }
+        catch (Exception bug) when (bug is not OutOfMemoryException)
+        {
+            terminal.Complain([$"This is a bug in advance, not in your files: {bug.Message}"], bug.ToString());
+            return ExitCode.Bug;
+        }
+    }
+
+    private static RootCommand Root(Terminal terminal) => new("Turns one description of a gig into the paperwork that everybody at load-in works from.")
+    {
+        CheckCommand.Make(terminal),
+        BuildCommand.Make(terminal),
+        RulesCommand.Make(terminal),
+        SchemaCommand.Make(terminal),
+        NewCommand.Make(terminal),
+    };
+}

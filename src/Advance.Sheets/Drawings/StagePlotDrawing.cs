@@ -1,0 +1,109 @@
+using Advance.Domain.Gigs;
+using Advance.Domain.Places;
+using Advance.Paper.Pictures;
+using Advance.Paper.Tree;
+using Advance.Planning;
+
+namespace Advance.Sheets.Drawings;
+
+/// <summary>The stage to scale, seen from above, with the audience at the foot: the whole of it, or as one act finds it.</summary>
+internal static class StagePlotDrawing
+{
+    // Two microphones this close, in metres, are one place with one label.
+    private const double SamePlace = 0.4;
+
+    // What stands further off the deck than this, in metres, is told in words: the plot is of the stage.
+    private const double Margin = 2.2;
+
+    /// <summary>Draws it.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="stage">Which stage.</param>
+    /// <param name="act">Name of one act; null for everything.</param>
+    public static Scene Draw(Plan plan, Stage stage, string? act)
+    {
+        var things = Things(plan, act).Where(thing => IsNear(thing.Spot, stage)).ToList();
+        var lines = plan.Patch.Lines.Where(line => line.Act is null || act is null || line.Act == act).ToList();
+        var atThings = lines.ToLookup(line => NameOfThing(line) is { } name ? name : "", StringComparer.OrdinalIgnoreCase);
+        return new Scene(
+            $"Stage plot of {act ?? plan.Brief.Gig.Title}, seen from above with the audience at the foot",
+            [
+                .. DeckDrawing.Layers(stage),
+                new Layer("things", [.. things.Select(thing => PlotSymbols.Of(thing, LabelOf(thing, plan, atThings[thing.Name])))]),
+                new Layer("people", [.. Places(lines.Where(line => !things.Exists(thing => IsAt(line, thing)) && IsNear(line.Spot, stage)))]),
+                new Layer("wedges", [.. Wedges(plan, stage, act)]),
+            ]);
+    }
+
+    /// <summary>What belongs to the gig but stands too far off to be drawn.</summary>
+    public static IReadOnlyList<Placed> FurtherOut(Plan plan, Stage stage) =>
+        [.. Things(plan, act: null).Where(thing => !IsNear(thing.Spot, stage))];
+
+    private static IEnumerable<Placed> Things(Plan plan, string? act) =>
+        plan.Stage.Things.Concat(plan.Sound.Things).Concat(plan.Power.Things).Concat(plan.Lighting.Things)
+            .Where(thing => thing.Act is null || act is null || thing.Act == act);
+
+    private static bool IsNear(Spot? spot, Stage stage) =>
+        spot is { } at && stage.Size.Is(out var size)
+        && Math.Abs(at.X) <= (size.Width.Meters / 2) + Margin
+        && at.Y >= -Margin
+        && at.Y <= size.Depth.Meters + Margin;
+
+    private static string? NameOfThing(PatchLine line) =>
+        line.Row.Place is { } place && place.Is(out var known) && known is Place.AtThing thing ? thing.Name : null;
+
+    private static bool IsAt(PatchLine line, Placed thing) =>
+        string.Equals(NameOfThing(line), thing.Name, StringComparison.OrdinalIgnoreCase);
+
+    private static Label LabelOf(Placed thing, Plan plan, IEnumerable<PatchLine> lines)
+    {
+        var second = thing.Look switch
+        {
+            Look.Stack => Boxes(plan.Sound.Stacks.FirstOrDefault(stack => stack.Address == thing.Address)),
+            Look.KeepClear => $"keep {Domain.Wording.Numbers.Plain(thing.Covers.Width, 1)} m clear",
+            _ => ChannelWords.Of(lines.Select(line => line.Channel)),
+        };
+        return Label(thing.Name, second);
+    }
+
+    private static Label Label(string name, string second) =>
+        new(second.Length > 0 ? [new LabelLine(name), new LabelLine(second, TextStyle.Quiet)] : [new LabelLine(name)]);
+
+    private static string Boxes(StackPlan? stack) =>
+        string.Join(" + ", (stack?.Boxes ?? []).GroupBy(box => box.Piece.Item, StringComparer.Ordinal)
+            .Select(group => group.Count() > 1 ? $"{group.Count()} {group.Key}" : group.Key));
+
+    // Lines that stand on one spot share a symbol and a label.
+    private static IEnumerable<Symbol> Places(IEnumerable<PatchLine> lines)
+    {
+        var places = new List<List<PatchLine>>();
+        foreach (var line in lines)
+        {
+            var place = places.Find(known => IsSamePlace(known[0].Spot!.Value, line.Spot!.Value));
+            if (place is null)
+            {
+                places.Add([line]);
+            }
+            else
+            {
+                place.Add(line);
+            }
+        }
+
+        foreach (var place in places)
+        {
+            var names = place.Select(line => line.Row.Source).Distinct(StringComparer.Ordinal).ToList();
+            var name = names.Count > 2 ? $"{names[0]}, {names[1]} + {names.Count - 2}" : string.Join(", ", names);
+            yield return PlotSymbols.Person(
+                place[0].Address.Text, place[0].Spot!.Value, Label(name, ChannelWords.Of(place.Select(line => line.Channel))));
+        }
+    }
+
+    private static bool IsSamePlace(Spot a, Spot b) => Math.Abs(a.X - b.X) <= SamePlace && Math.Abs(a.Y - b.Y) <= SamePlace;
+
+    private static IEnumerable<Symbol> Wedges(Plan plan, Stage stage, string? act) =>
+        from heard in plan.Patch.Pieces
+        where heard.Kind?.Loudspeaker is not null && IsNear(heard.Spot, stage)
+        let mix = plan.Patch.Returns.FirstOrDefault(mix => heard.Address.Text.StartsWith(mix.Address.Text + "/", StringComparison.Ordinal))
+        where mix is not null && (act is null || mix.Act == act)
+        select PlotSymbols.Wedge(heard.Address.Text, heard.Spot!.Value, mix.Row.Numbers.ToString());
+}

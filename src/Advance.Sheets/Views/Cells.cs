@@ -1,0 +1,61 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Wording;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>Turns what the plan knows into cells, in the units that the paper speaks. The one place where a doubt becomes a tag.</summary>
+/// <param name="speech">The units.</param>
+internal sealed class Cells(Speech speech)
+{
+    /// <summary>What somebody wrote; blank where nothing was, a tag where it is still open.</summary>
+    public Cell Of<T>(Given<T>? given)
+        where T : notnull => given is { } known ? Of(known) : Cell.Blank;
+
+    /// <summary>What somebody wrote; a tag where it is still open.</summary>
+    public Cell Of<T>(Given<T> given)
+        where T : notnull
+    {
+        var cell = given.Is(out var value) ? Of(value) : Cell.Blank;
+        return cell with { Tbc = given.Doubt is { } doubt ? Note(doubt) : null };
+    }
+
+    /// <summary>A count that was worked out; hatched where it cannot be judged.</summary>
+    public Cell Of(Figure<int> figure)
+    {
+        var cell = figure.Value is { } value ? Cell.Number(value) : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
+        return cell with { Tbc = NoteOf(figure.RestsOn) };
+    }
+
+    /// <summary>A quantity that was worked out, with its unit.</summary>
+    public Cell WithUnit<T>(Figure<T> figure)
+        where T : struct, IComparable<T>
+    {
+        var cell = figure.Value is { } value ? Cell.Of(speech.Say(value)) : new Cell("unknown") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
+        return cell with { Tbc = NoteOf(figure.RestsOn) };
+    }
+
+    /// <summary>The few words beside TBC: who, and by when; null where nothing is open.</summary>
+    public string? NoteOf(Doubts doubts) => doubts.FirstOrDefault() is { } first ? (doubts.Count == 1 ? Note(first) : $"{doubts.Count} open") : null;
+
+    /// <summary>Who must answer, and by when.</summary>
+    public string Note(Doubt doubt) => (doubt.Who, doubt.By) switch
+    {
+        ({ } who, { } by) => $"{who} {speech.Say(by)}",
+        ({ } who, null) => who,
+        (null, { } by) => speech.Say(by),
+        _ => "",
+    };
+
+    private Cell Of<T>(T value)
+        where T : notnull => value switch
+        {
+            int whole => Cell.Number(whole),
+            Moment moment => moment.IsNextDay ? Cell.Of(moment.ToString()) : Cell.Time(new TimeOnly(moment.Minutes / 60, moment.Minutes % 60)),
+            Domain.Places.Place place => Cell.Of(PlaceWords.Of(place, speech)),
+            Domain.Places.HeightFrom height => Cell.Of(PlaceWords.Of(height, speech)),
+            Domain.Places.Size size => Cell.Of(PlaceWords.Of(size, speech)),
+            Owner owner => Cell.Of(OwnerWords.Of(owner)),
+            _ => Cell.Of(speech.Say(value)),
+        };
+}
