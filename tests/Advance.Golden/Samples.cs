@@ -1,0 +1,36 @@
+using System.Collections.Concurrent;
+using Advance.Planning;
+using Advance.Reading;
+using Advance.Reading.Files;
+
+namespace Advance.Golden;
+
+/// <summary>The sample gigs, read and planned once.</summary>
+internal static class Samples
+{
+    private static readonly ConcurrentDictionary<string, Plan> Plans = new(StringComparer.Ordinal);
+
+    public static string Root { get; } = Find();
+
+    public static TheoryData<string> Gigs => ["harvest-supper"];
+
+    public static Plan Plan(string gig) => Plans.GetOrAdd(gig, name =>
+    {
+        var read = Read(name);
+        Assert.Empty(read.Findings.Where(finding => finding.Severity == Domain.Findings.Severity.Error).Select(finding => $"{finding.At} {finding.Says}"));
+        return Planner.Plan(read.Brief!);
+    });
+
+    public static BriefReading Read(string gig) => BriefReader.Read(new FolderDoor(Path.Combine(Root, "sample-gigs")), $"{gig}/gig.yaml");
+
+    private static string Find()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "Advance.sln")))
+        {
+            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests run outside a checkout.");
+        }
+
+        return folder;
+    }
+}
