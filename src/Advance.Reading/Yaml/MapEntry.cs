@@ -1,0 +1,4 @@
+namespace Advance.Reading.Yaml;
+
+/// <summary>A key and its value.</summary>
+internal readonly record struct MapEntry(ScalarNode Key, Node Value);
