@@ -120,7 +120,7 @@ internal sealed class LineScan(TextSource source, Mending mending)
             return next;
         }
 
-        if (text[at] is '[' or '{' or '"' or '\'')
+        if (text[at] is '[' or '{' or '"' or '\'' or '?')
         {
             return end + 1;
         }

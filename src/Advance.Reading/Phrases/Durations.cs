@@ -1,0 +1,52 @@
+using UnitsNet;
+
+namespace Advance.Reading.Phrases;
+
+/// <summary>Lengths of time: one unit, or hours and minutes together.</summary>
+internal static class Durations
+{
+    private const string Single = $@"{Patterns.Number}\s*(?:s|ms|[uµμ]s|min|h)";
+
+    public static readonly Phrase<Duration> Duration = new(
+        "length-of-time", "a length of time", $@"(?:{Patterns.Whole}\s*h\s*{Patterns.Whole}\s*min|{Single})", ["45 min", "1.5 h", "1 h 30 min", "4.2 ms", "10 s"], Read);
+
+    /// <summary>Reads a length of time.</summary>
+    public static bool Read(Cursor cursor, out Duration value)
+    {
+        value = default;
+        if (!Sign.Read(cursor, UnitKinds.Duration.Quantity, isAllowed: false, out var sign) || sign < 0)
+        {
+            return false;
+        }
+
+        var start = cursor.At;
+        if (!cursor.Number(out var number) || UnitKinds.Duration.Read(cursor, start) is not { } unit)
+        {
+            return false;
+        }
+
+        var seconds = number * unit.Factor;
+        if (unit.Symbol == "h" && number == Math.Floor(number))
+        {
+            AddMinutes(cursor, ref seconds);
+        }
+
+        value = UnitsNet.Duration.FromSeconds(seconds);
+        return cursor.Fault is null;
+    }
+
+    // The 30 min of 1 h 30 min.
+    private static void AddMinutes(Cursor cursor, ref double seconds)
+    {
+        var from = cursor.At;
+        cursor.SkipSpaces();
+        if (cursor.Whole(out var minutes) && cursor.TakeWord("min"))
+        {
+            seconds += minutes * 60;
+        }
+        else
+        {
+            cursor.At = from;
+        }
+    }
+}

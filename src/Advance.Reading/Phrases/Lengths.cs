@@ -1,0 +1,160 @@
+using UnitsNet;
+
+namespace Advance.Reading.Phrases;
+
+/// <summary>Lengths, metric or in feet and inches with fractions.</summary>
+internal static class Lengths
+{
+    private const double Inch = 0.0254;
+    private const double Foot = 12 * Inch;
+    private const string Vulgar = "½¼¾⅛⅜⅝⅞";
+
+    /// <summary>A number that may be a fraction: <c>6</c>, <c>0.4</c>, <c>6-1/2</c>, <c>6 1/2</c>, <c>1/2</c>, <c>6½</c>.</summary>
+    public const string Mixed = $@"(?:(?:[0-9]{{1,9}}(?:{Patterns.Minus}|\s+))?[0-9]{{1,4}}/[0-9]{{1,4}}|[0-9]{{0,9}}[{Vulgar}]|{Patterns.Number})";
+
+    private const string Inches = $@"{Mixed}\s*(?:in|{Patterns.Inch})";
+
+    /// <summary>The pattern of a length that is not negative.</summary>
+    public const string Pattern = $@"(?:{Mixed}\s*(?:ft|{Patterns.Foot})\s*{Inches}|{Mixed}\s*(?:m|cm|mm|km|ft|in|{Patterns.Foot}|{Patterns.Inch}))";
+
+    private static readonly double[] VulgarValues = [0.5, 0.25, 0.75, 0.125, 0.375, 0.625, 0.875];
+
+    /// <summary>A length of a thing or a way: never negative.</summary>
+    public static readonly Phrase<Length> Length = new(
+        "length", "a length", Pattern, ["12 m", "12m", "0.4 m", "45 cm", "250 mm", "39 ft", "12' 6\"", "6-1/2 in", "5' 6½\""], Read);
+
+    /// <summary>How far something lies to one side of something else, which may be the other side.</summary>
+    public static readonly Phrase<Length> Signed = new("signed-length", "a length", $"{Patterns.Minus}?{Patterns.Spaces}{Pattern}", ["1.2 m", "-0.4 m", "- 6 in"], ReadSigned);
+
+    /// <summary>Reads a number and its unit, and inches after feet.</summary>
+    public static bool Read(Cursor cursor, out Length value)
+    {
+        value = default;
+        var start = cursor.At;
+        if (!Sign.Read(cursor, UnitKinds.Length.Quantity, isAllowed: false, out var sign) || sign < 0 || !ReadMixed(cursor, out var number))
+        {
+            return false;
+        }
+
+        return ReadUnit(cursor, start, number, out value, out _);
+    }
+
+    /// <summary>Reads what follows the number of a length.</summary>
+    /// <param name="cursor">After the number.</param>
+    /// <param name="start">Where the number starts, for the fault.</param>
+    /// <param name="number">The number.</param>
+    /// <param name="value">The length.</param>
+    /// <param name="metres">What one of the unit is worth.</param>
+    public static bool ReadUnit(Cursor cursor, int start, double number, out Length value, out double metres)
+    {
+        metres = Tick(cursor) ?? UnitKinds.Length.Read(cursor, start)?.Factor ?? 0;
+        value = UnitsNet.Length.FromMeters(number * metres);
+        return metres == Foot ? AddInches(cursor, ref value) : metres > 0;
+    }
+
+    /// <summary>Reads a number that may have a fraction.</summary>
+    public static bool ReadMixed(Cursor cursor, out double number)
+    {
+        if (TakeVulgar(cursor, out number))
+        {
+            return true;
+        }
+
+        var start = cursor.At;
+        if (!cursor.Number(out number))
+        {
+            return false;
+        }
+
+        if (cursor.Now == '/')
+        {
+            cursor.At = start;
+            return ReadFraction(cursor, out number);
+        }
+
+        if (TakeVulgar(cursor, out var part) || ReadFractionAfter(cursor, out part))
+        {
+            number += part;
+        }
+
+        return cursor.Fault is null;
+    }
+
+    private static bool ReadSigned(Cursor cursor, out Length value)
+    {
+        value = default;
+        Sign.Read(cursor, UnitKinds.Length.Quantity, isAllowed: true, out var sign);
+        if (!Read(cursor, out var length))
+        {
+            return false;
+        }
+
+        value = UnitsNet.Length.FromMeters(sign * length.Meters);
+        return true;
+    }
+
+    private static double? Tick(Cursor cursor)
+    {
+        var from = cursor.At;
+        cursor.SkipSpaces();
+        double? factor = cursor.Take('\'') ? Foot : cursor.Take('"') ? Inch : null;
+        cursor.At = factor is null ? from : cursor.At;
+        return factor;
+    }
+
+    // Inches after feet. Where none follow, what follows is somebody else's.
+    private static bool AddInches(Cursor cursor, ref Length value)
+    {
+        var from = cursor.At;
+        cursor.SkipSpaces();
+        var start = cursor.At;
+        if (!(char.IsAsciiDigit(cursor.Now) || Vulgar.Contains(cursor.Now)) || !ReadMixed(cursor, out var number))
+        {
+            cursor.At = from;
+            return cursor.Fault is null;
+        }
+
+        cursor.SkipSpaces();
+        if (!cursor.Take('"') && !cursor.TakeWord("in"))
+        {
+            return cursor.Fail(PhraseFaults.WhichUnit(start, cursor.Written(start, cursor.At), "in"));
+        }
+
+        value = UnitsNet.Length.FromMeters(value.Meters + (number * Inch));
+        return true;
+    }
+
+    private static bool TakeVulgar(Cursor cursor, out double value)
+    {
+        var index = cursor.IsAtEnd ? -1 : Vulgar.IndexOf(cursor.Now);
+        value = index < 0 ? 0 : VulgarValues[index];
+        cursor.At += index < 0 ? 0 : 1;
+        return index >= 0;
+    }
+
+    // The 1/2 of 6-1/2 or 6 1/2.
+    private static bool ReadFractionAfter(Cursor cursor, out double part)
+    {
+        var from = cursor.At;
+        part = 0;
+        if ((cursor.Take('-') || cursor.SkipSpaces()) && char.IsAsciiDigit(cursor.Now) && ReadFraction(cursor, out part))
+        {
+            return true;
+        }
+
+        cursor.At = from;
+        return false;
+    }
+
+    private static bool ReadFraction(Cursor cursor, out double part)
+    {
+        part = 0;
+        if (!cursor.Whole(out var top) || !cursor.Take('/') || !cursor.Whole(out var bottom) || bottom == 0)
+        {
+            return false;
+        }
+
+        part = (double)top / bottom;
+        return true;
+    }
+}

@@ -1,0 +1,71 @@
+using System.Diagnostics.CodeAnalysis;
+using Advance.Domain.Places;
+using UnitsNet;
+
+namespace Advance.Reading.Phrases;
+
+/// <summary>Points from a drawing: two or three coordinates in brackets; one unit may close the list.</summary>
+internal static class Points
+{
+    /// <summary>Reads <c>[x, y]</c> or <c>[x, y, z]</c>.</summary>
+    public static bool Read(Cursor cursor, [MaybeNullWhen(false)] out Place place)
+    {
+        place = null;
+        var start = cursor.At;
+        var parts = new List<(int Sign, SizePart Part)>(3);
+        cursor.Take('[');
+        do
+        {
+            if (parts.Count == 3 || !ReadPart(cursor, parts))
+            {
+                return false;
+            }
+
+            cursor.SkipSpaces();
+        }
+        while (cursor.Take(','));
+
+        if (!cursor.Take(']') || parts.Count < 2)
+        {
+            return false;
+        }
+
+        if (parts[^1].Part.Metres == 0)
+        {
+            return cursor.Fail(PhraseFaults.WhichUnit(start, cursor.Written(start, cursor.At), UnitKinds.Length.Offered));
+        }
+
+        place = new Place.AtPoint(Close(parts, 0), Close(parts, 1), parts.Count == 3 ? Close(parts, 2) : null);
+        return true;
+    }
+
+    private static bool ReadPart(Cursor cursor, List<(int Sign, SizePart Part)> parts)
+    {
+        Sign.Read(cursor, UnitKinds.Length.Quantity, isAllowed: true, out var sign);
+        var at = cursor.At;
+        if (!Lengths.ReadMixed(cursor, out var number))
+        {
+            return false;
+        }
+
+        var after = cursor.At;
+        cursor.SkipSpaces();
+        if (cursor.Now is ',' or ']' || cursor.IsAtEnd)
+        {
+            parts.Add((sign, new(number, default, 0)));
+            return true;
+        }
+
+        cursor.At = after;
+        var isRead = Lengths.ReadUnit(cursor, at, number, out var length, out var metres);
+        parts.Add((sign, new(number, length, metres)));
+        return isRead;
+    }
+
+    private static Length Close(List<(int Sign, SizePart Part)> parts, int index)
+    {
+        var (sign, part) = parts[index];
+        var metres = part.Metres > 0 ? part.Length.Meters : part.Number * parts.Skip(index).First(later => later.Part.Metres > 0).Part.Metres;
+        return Length.FromMeters(sign * metres);
+    }
+}

@@ -1,0 +1,80 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using Advance.Reading.Schema;
+using Advance.Reading.Tables;
+using Advance.Reading.Yaml;
+
+namespace Advance.Reading.Shapes;
+
+/// <summary>A list of like values. In a cell of a table the commas part them.</summary>
+internal sealed class ListShape<T>(Shape<T> item) : Shape<IReadOnlyList<T>>
+    where T : notnull
+{
+    /// <inheritdoc/>
+    public override string Words => "a list";
+
+    /// <inheritdoc/>
+    public override string Takes => $"list of {item.Takes}";
+
+    /// <inheritdoc/>
+    public override IEnumerable<Shape> Parts => [item];
+
+    /// <inheritdoc/>
+    public override bool Fits(Node node) => node is ListNode or CellNode;
+
+    /// <inheritdoc/>
+    public override JsonObject Schema(SchemaBook book, Tbc tbc) =>
+        book.Open(tbc, new() { ["type"] = "array", ["items"] = item.Schema(book, Tbc.Instead) });
+
+    /// <inheritdoc/>
+    public override JsonNode Sample(Choices choices)
+    {
+        var count = choices.Next(4);
+        return new JsonArray([.. Enumerable.Range(0, count).Select(_ => item.Sample(choices))]);
+    }
+
+    /// <inheritdoc/>
+    protected override bool Read(Node node, Reader reader, [MaybeNullWhen(false)] out IReadOnlyList<T> value)
+    {
+        var nodes = node is CellNode cell ? cell.Split(',') : ((ListNode)node).Items;
+        var items = new List<T>(nodes.Count);
+        var isWhole = true;
+        foreach (var one in nodes)
+        {
+            reader.Enter("", one.At);
+            isWhole &= ReadItem(one, reader, items);
+            reader.Leave();
+        }
+
+        value = items;
+        return isWhole;
+    }
+
+    // An open item is asked about, and is not in the list.
+    private bool ReadItem(Node node, Reader reader, List<T> items)
+    {
+        if (node is ScalarNode { IsBlank: true })
+        {
+            return reader.Fault(ShapeFindings.BlankItem(node.At));
+        }
+
+        Node? rest = node;
+        if (!item.TakesTbc && !Settling.TrySettle(node, reader, out rest, out _))
+        {
+            return false;
+        }
+
+        if (rest is null)
+        {
+            return true;
+        }
+
+        if (!item.TryRead(rest, reader, out var read))
+        {
+            return false;
+        }
+
+        items.Add(read);
+        return true;
+    }
+}
