@@ -10,6 +10,9 @@ public sealed record Cell(IReadOnlyList<Inline> Text)
     /// <summary>How many columns it takes, 1 or more. Default 1.</summary>
     public int Span { get; init; } = 1;
 
+    /// <summary>Which edge its text keeps to. Default that of its column.</summary>
+    public Align? Align { get; init; }
+
     /// <summary>How the figure fared when it was judged. Default plain.</summary>
     public Verdict Verdict { get; init; }
 

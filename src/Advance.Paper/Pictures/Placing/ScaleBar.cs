@@ -1,0 +1,51 @@
+using Advance.Paper.Layout;
+using Advance.Paper.Setting;
+
+namespace Advance.Paper.Pictures.Placing;
+
+/// <summary>The bar under a drawing to scale: a dark and a light part, figures under it, and the ratio in words.</summary>
+internal static class ScaleBar
+{
+    private const int Thick = 5000;
+
+    // Lengths of half a bar.
+    private static readonly double[] Steps = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200];
+
+    /// <summary>Height with its figures in 1/1000 pt.</summary>
+    public static int Height(Composer composer) => Thick + TypeScale.Leading(composer.Scale.Small) + 2000;
+
+    /// <summary>Draws the bar at the left end of a row.</summary>
+    /// <param name="ratio">How many times smaller than life.</param>
+    /// <param name="unit">What its figures count.</param>
+    /// <param name="atPaper">What follows the ratio, as <c>at A4</c>.</param>
+    /// <param name="composer">Sets its text.</param>
+    /// <param name="y">Upper edge.</param>
+    /// <param name="marks">Taken up there.</param>
+    public static void Draw(int ratio, BarUnit unit, string atPaper, Composer composer, int y, List<Mark> marks)
+    {
+        var unitMm = unit == BarUnit.Feet ? 304.8 : 1000;
+        // The longest half that is not longer than 25 mm on the paper.
+        var step = Steps[0];
+        foreach (var next in Steps)
+            if (next * unitMm / ratio <= 25)
+                step = next;
+        var half = Mil.FromMm(step * unitMm / ratio);
+        marks.Add(new BoxMark(0, y, half, Thick) { Fill = Shade.Ink, Layer = "scale" });
+        marks.Add(new BoxMark(half, y, half, Thick) { Outline = 600, Layer = "scale" });
+        var name = unit == BarUnit.Feet ? "ft" : "m";
+        var baseline = y + Thick + TypeScale.Baseline(composer.Scale.Small) + 1000;
+        Write("0", 0, baseline);
+        Write(Figure(step), half, baseline);
+        Write($"{Figure(step * 2)} {name}", half * 2, baseline);
+        Write($"1 : {ratio} {atPaper}", (half * 2) + (composer.Scale.Body * 3), y + Thick + (composer.Quiet.Cap / 4));
+
+        void Write(string text, int x, int at)
+        {
+            var words = composer.Compose(text, composer.Quiet).OnOneLine(0, out var width);
+            var left = x == 0 || at < baseline ? x : x - (composer.Compose(text.Split(' ')[0], composer.Quiet).Most / 2);
+            marks.Add(new RunMark(left, at, composer.Quiet, words, width) { Layer = "scale" });
+        }
+    }
+
+    private static string Figure(double value) => value.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
+}
