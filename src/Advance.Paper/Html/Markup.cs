@@ -38,10 +38,11 @@ internal sealed class Markup
         return this;
     }
 
-    /// <summary>An element without an end.</summary>
+    /// <summary>An element without an end; the slash matters inside a picture, where a browser reads as XML does.</summary>
     public Markup Void(string name, params ReadOnlySpan<(string Name, string? Value)> attributes)
     {
         Tag(name, attributes);
+        text.Insert(text.Length - 1, '/');
         if (IsBlock(name))
             text.Append('\n');
         return this;

@@ -65,18 +65,20 @@ internal sealed class SvgWriter
         }
     }
 
+    // Each word stands where it was laid, so that a browser's own spacing moves nothing; single letters are one word set wide.
     private void WriteRun(RunMark run)
     {
-        var isSpread = run.Words.Length > 1 && Array.TrueForAll(run.Words, w => w.Word.Text.Length <= 2);
+        var isSpread = run.Words.Length > 1 && Array.TrueForAll(run.Words, word => word.Word.Text.Length == 1);
         page.Open(
             "text",
-            ("x", isSpread ? string.Join(' ', run.Words.SelectMany(w => Enumerable.Repeat(Pt(run.X + w.X), 1))) : Pt(run.X)),
             ("y", Pt(run.Baseline)),
             ("font-size", Pt(run.Style.Size)),
             ("font-weight", run.Style.IsStrong ? "700" : null),
             ("fill", Colour(run.Style.Shade)),
             ("transform", run.Turn == 0 ? null : $"rotate({Markup.Number(run.Turn)} {Pt(run.X)} {Pt(run.Baseline)})"));
-        page.Text(isSpread ? string.Concat(run.Words.Select(w => w.Word.Text)) : run.Text()).Close("text");
+        for (var i = 0; i < run.Words.Length; i++)
+            page.Text(i > 0 && !isSpread ? " " : "").Element("tspan", run.Words[i].Word.Text, ("x", Pt(run.X + run.Words[i].X)));
+        page.Close("text");
     }
 
     private void WriteBox(BoxMark box) => page.Void(
