@@ -7,9 +7,16 @@ namespace Advance.Cli;
 /// <summary>The program: finds the command, runs it, and turns what came of it into an exit code.</summary>
 internal static class Program
 {
-    private static int Main(string[] arguments)
+    private static int Main(string[] arguments) => Run(arguments, Console.Out, Console.Error);
+
+    /// <summary>Runs one command line.</summary>
+    /// <param name="arguments">As the shell parted them.</param>
+    /// <param name="results">What was asked for.</param>
+    /// <param name="complaints">What is wrong.</param>
+    /// <returns>One of <see cref="ExitCode"/>.</returns>
+    internal static int Run(IReadOnlyList<string> arguments, TextWriter results, TextWriter complaints)
     {
-        var terminal = new Terminal(Console.Out, Console.Error);
+        var terminal = new Terminal(results, complaints);
         try
         {
             var parsed = Root(terminal).Parse(arguments);
@@ -19,7 +26,7 @@ internal static class Program
                 return ExitCode.BrokenInput;
             }
 
-            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = results, Error = complaints });
         }
         catch (Exception bug) when (bug is not OutOfMemoryException)
         {

@@ -71,8 +71,13 @@ internal static class BuildCommand
             return ExitCode.BrokenInput;
         }
 
+        if (package.Faults.Count > 0)
+        {
+            terminal.Complain(package.Faults, "The package was written all the same.");
+        }
+
         terminal.Say($"{folder}: {string.Join(", ", package.Files.Select(file => file.Name))}");
-        terminal.Say($"{package.Sheets} sheets. {Total.Of(findings)}");
+        terminal.Say($"{package.Sheets.Count} sheets. {Total.Of(findings)}");
         return ExitCode.Done;
     }
 

@@ -124,7 +124,7 @@ public static class PatchDepartment
             first ??= piece;
             if (row.Stand.Length > 0)
             {
-                pieces.Ask(address / "stand", $"{row.Stand} for {row.Source}", row.Stand.Replace(' ', '-'), from: null, spot, row.At);
+                pieces.Ask(address / "stand", row.Source, row.Stand.Replace(' ', '-'), from: null, spot, row.At);
             }
         }
 
@@ -143,7 +143,7 @@ public static class PatchDepartment
         var from = row.From ?? Given.Of(new Owner(owner, owner == OwnerKind.Act ? act.Name : null), row.At);
         for (var number = 0; number < with.Count; number++)
         {
-            pieces.Ask(pieces.At(act.Name) / "mix" / row.Numbers.First / "heard", $"{with.Item} for {row.For}", with.Item, from, spot, row.At);
+            pieces.Ask(pieces.At(act.Name) / "mix" / row.Numbers.First / "heard", row.For, with.Item, from, spot, row.At);
         }
     }
 

@@ -1,0 +1,70 @@
+using System.Text;
+using Advance.Planning;
+using Advance.Reading;
+using Advance.Reading.Files;
+using Advance.Sheets;
+using Microsoft.Playwright;
+
+namespace Advance.Browser;
+
+/// <summary>The offline page of a sample gig, as a phone and a desk see it.</summary>
+public sealed class SamplePageTests
+{
+    private const int Phone = 390;
+    private const int Desk = 1280;
+
+    private static readonly Lazy<string> Html = new(Build);
+
+    [SkippableTheory]
+    [InlineData(Phone)]
+    [InlineData(Desk)]
+    public Task The_page_shows_its_sheets_and_asks_for_nothing(int width) => Browser.Open(Html.Value, width, async page =>
+    {
+        var asked = new List<string>();
+        page.Request += (_, request) => asked.Add(request.Url);
+        await page.ReloadAsync();
+
+        Assert.All(asked, url => Assert.StartsWith("file:", url));
+        var text = await page.InnerTextAsync("body");
+        Assert.Contains("Harvest Supper", text);
+        Assert.Contains("HOLD", text);
+        Assert.Contains("Snare: top, #2", text);
+    });
+
+    [SkippableFact]
+    public Task The_stage_plot_is_drawn_with_its_letters() => Browser.Open(Html.Value, Desk, async page =>
+    {
+        var plot = page.Locator("svg").First;
+        Assert.True(await plot.IsVisibleAsync());
+        Assert.Equal(0, await page.Locator("svg path path").CountAsync());
+        var words = await plot.Locator("text").AllTextContentsAsync();
+        Assert.Contains(words, word => word.Contains("audience", StringComparison.Ordinal));
+        Assert.Contains(words, word => word.Contains("Main SR", StringComparison.Ordinal));
+    });
+
+    [SkippableFact]
+    public Task A_phone_scrolls_one_way_only() => Browser.Open(Html.Value, Phone, async page =>
+        Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= Phone + 1));
+
+    [SkippableFact]
+    public Task No_script_error_is_raised() => Browser.Open(Html.Value, Desk, async page =>
+    {
+        var errors = new List<string>();
+        page.PageError += (_, error) => errors.Add(error);
+        await page.ReloadAsync(new PageReloadOptions { WaitUntil = WaitUntilState.Load });
+        Assert.Empty(errors);
+    });
+
+    private static string Build()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "Advance.sln")))
+        {
+            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests run outside a checkout.");
+        }
+
+        var read = BriefReader.Read(new FolderDoor(Path.Combine(folder, "sample-gigs")), "harvest-supper/gig.yaml");
+        var package = PackageBuilder.Build(Planner.Plan(read.Brief!), PackageRequest.Everything with { Formats = ["html"] }, CompanyFolder.None);
+        return Encoding.UTF8.GetString(package.Files.Single().Bytes.Span);
+    }
+}

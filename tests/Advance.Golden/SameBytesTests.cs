@@ -1,0 +1,74 @@
+using System.Diagnostics;
+using System.Security.Cryptography;
+using Advance.Planning;
+using Advance.Reading;
+using Advance.Reading.Files;
+using Advance.Sheets;
+
+namespace Advance.Golden;
+
+/// <summary>The same input gives the same bytes, whoever runs it, where and when.</summary>
+public sealed class SameBytesTests
+{
+    [Fact]
+    public void Two_processes_in_other_surroundings_write_the_same_package()
+    {
+        var folder = Directory.CreateTempSubdirectory("advance-").FullName;
+        try
+        {
+            var here = Run(Path.Combine(folder, "a"), Samples.Root, [("LANG", "C"), ("TZ", "UTC")]);
+            var there = Run(Path.Combine(folder, "b"), "/", [("LANG", "tr_TR.UTF-8"), ("LC_ALL", "de_DE.UTF-8"), ("TZ", "Pacific/Kiritimati"), ("HOME", folder), ("TMPDIR", folder)]);
+            Assert.Equal(4, here.Count);
+            Assert.Equal(here, there);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void A_folder_that_is_listed_backwards_makes_no_difference()
+    {
+        var root = Path.Combine(Samples.Root, "sample-gigs");
+        Assert.Equal(Hashes(new FolderDoor(root)), Hashes(new BackwardsDoor(new FolderDoor(root))));
+    }
+
+    private static Dictionary<string, string> Hashes(IFileDoor files)
+    {
+        var read = BriefReader.Read(files, "harvest-supper/gig.yaml");
+        var package = PackageBuilder.Build(Planner.Plan(read.Brief!), PackageRequest.Everything, CompanyFolder.None);
+        return package.Files.ToDictionary(file => file.Name, file => Convert.ToHexString(SHA256.HashData(file.Bytes.Span)));
+    }
+
+    private static SortedDictionary<string, string> Run(string output, string folder, (string Name, string Value)[] surroundings)
+    {
+        var program = Path.Combine(AppContext.BaseDirectory, "advance.dll");
+        var gig = Path.Combine(Samples.Root, "sample-gigs", "harvest-supper");
+        var start = new ProcessStartInfo(Environment.ProcessPath!.EndsWith("dotnet", StringComparison.Ordinal) ? Environment.ProcessPath : "dotnet", [program, "build", gig, "--out", output])
+        {
+            WorkingDirectory = folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        foreach (var (name, value) in surroundings)
+        {
+            start.Environment[name] = value;
+        }
+
+        using var process = Process.Start(start)!;
+        var said = process.StandardOutput.ReadToEnd() + process.StandardError.ReadToEnd();
+        process.WaitForExit();
+        Assert.True(process.ExitCode == 0, said);
+        return new(Directory.GetFiles(output).ToDictionary(file => Path.GetFileName(file), file => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file)))), StringComparer.Ordinal);
+    }
+
+    private sealed class BackwardsDoor(IFileDoor files) : IFileDoor
+    {
+        public FileRead Read(string path, int limit) => files.Read(path, limit);
+
+        public IReadOnlyList<string>? List(string folder) => files.List(folder)?.OrderDescending(StringComparer.Ordinal).ToList();
+
+        public bool Exists(string path) => files.Exists(path);
+    }
+}
