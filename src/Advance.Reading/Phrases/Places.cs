@@ -11,8 +11,6 @@ internal static class Places
 
     private const string Measure = $@"(?:(?:SR|SL|US|DS)\s*{Lengths.Pattern}|{Lengths.Pattern}\s*(?:SR|SL|US|DS|off\s+cent(?:re|er)))";
     private const string Measures = $@"{Measure}(?:\s+{Measure})?(?:\s+of\s+{Patterns.Text})?";
-    private const string Coordinate = $@"\s*{Patterns.Minus}?\s*(?:{Lengths.Pattern}|{Lengths.Mixed})\s*";
-    private const string Point = $@"\[{Coordinate},{Coordinate}(?:,{Coordinate})?\]";
     private const string Named = $@"(?!(?:SR|SL|US|DS)\s*[0-9.]){NameStart}(?:[\s\S]*\S)?";
 
     private static readonly (string Word, StageArea Area)[] Areas =
@@ -26,7 +24,7 @@ internal static class Places
     public static readonly Phrase<Place> Place = new(
         "place",
         "a place",
-        $"(?:{Measures}|{Point}|{Named})",
+        $"(?:{Measures}|{Points.Pattern}|{Named})",
         ["SR 4.6 m US 0.4 m", "DS 16 m", "4.6 m off centre DS 0.4 m", "6 m US of hall door line", "USR", "centre", "at drum riser", "drums", "[1.2, 4, 6.5 m]"],
         Read);
 

@@ -7,6 +7,12 @@ namespace Advance.Reading.Phrases;
 /// <summary>Points from a drawing: two or three coordinates in brackets; one unit may close the list.</summary>
 internal static class Points
 {
+    /// <summary>The pattern of one coordinate.</summary>
+    public const string Coordinate = $@"\s*{Patterns.Minus}?\s*(?:{Lengths.Pattern}|{Lengths.Mixed})\s*";
+
+    /// <summary>The pattern of a point.</summary>
+    public const string Pattern = $@"\[{Coordinate},{Coordinate}(?:,{Coordinate})?\]";
+
     /// <summary>Reads <c>[x, y]</c> or <c>[x, y, z]</c>.</summary>
     public static bool Read(Cursor cursor, [MaybeNullWhen(false)] out Place place)
     {

@@ -16,6 +16,9 @@ internal sealed class EitherShape<T>(params Shape<T>[] shapes) : Shape<T>
     public override string Takes => string.Join("; or ", shapes.Select(shape => shape.Takes));
 
     /// <inheritdoc/>
+    public override bool TakesTbc => shapes.Any(shape => shape.TakesTbc);
+
+    /// <inheritdoc/>
     public override IEnumerable<Shape> Parts => shapes;
 
     /// <inheritdoc/>

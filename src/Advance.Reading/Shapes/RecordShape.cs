@@ -89,8 +89,15 @@ internal sealed class RecordShape<T> : Shape<T>, IRecord
             isWhole &= ReadField(fields[index], map, guesses, at, reader, out values[index]);
         }
 
-        value = isWhole ? make(new Row(reader.Name, at, reader.Subject, values)) : default;
-        return isWhole;
+        value = default;
+        if (!isWhole)
+        {
+            return false;
+        }
+
+        var row = new Row(reader.Name, at, values, reader);
+        value = make(row);
+        return !row.IsRefused;
     }
 
     private bool ReadField(Field field, MapNode map, List<string?> guesses, Mark at, Reader reader, out object? value)

@@ -11,7 +11,10 @@ internal sealed class TableNodes(Columns columns)
     public const int MostBytes = 4_000_000;
 
     /// <summary>Whether a text is the name of a file with a table.</summary>
-    public static bool NamesFile(ScalarNode scalar) => scalar is not BlockNode && (IsCsv(scalar.Text) || IsWorkbook(scalar.Text));
+    public static bool NamesFile(ScalarNode scalar) => scalar is not BlockNode && IsTable(scalar.Text);
+
+    /// <summary>Whether a file holds a table, by its name.</summary>
+    public static bool IsTable(string file) => IsCsv(file) || IsWorkbook(file);
 
     /// <summary>The rows as maps, or whatever else stands where a row should; null where a finding has been made instead.</summary>
     public IReadOnlyList<Node>? Read(Node node, Reader reader) => node switch

@@ -61,6 +61,17 @@ internal sealed class TableShape<T>(RecordShape<T> row, string? name = null) : S
         return choices.Next(2) == 0 ? rows : (JsonNode?)TableText.Draw(rows) ?? rows;
     }
 
+    /// <summary>Reads a file of rows.</summary>
+    /// <param name="path">The file, inside the tree.</param>
+    /// <param name="named">Where it was named.</param>
+    /// <param name="reader">The way to the file.</param>
+    /// <param name="value">The rows.</param>
+    public bool TryReadFile(string path, ScalarNode named, Reader reader, [NotNullWhen(true)] out IReadOnlyList<T>? value)
+    {
+        value = null;
+        return nodes.ReadFile(path, named, reader) is { } rows && ReadRows(rows, reader, out value);
+    }
+
     /// <inheritdoc/>
     protected override bool Read(Node node, Reader reader, [MaybeNullWhen(false)] out IReadOnlyList<T> value)
     {
@@ -70,11 +81,11 @@ internal sealed class TableShape<T>(RecordShape<T> row, string? name = null) : S
         }
 
         value = null;
-        if (nodes.Read(node, reader) is not { } rows)
-        {
-            return false;
-        }
+        return nodes.Read(node, reader) is { } rows && ReadRows(rows, reader, out value);
+    }
 
+    private bool ReadRows(IReadOnlyList<Node> rows, Reader reader, out IReadOnlyList<T> value)
+    {
         var read = new List<T>(rows.Count);
         var isWhole = true;
         var names = new RowNames(name ?? row.KeyNames[0], areKeys: name is not null);

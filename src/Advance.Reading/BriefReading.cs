@@ -1,0 +1,11 @@
+using Advance.Domain;
+using Advance.Domain.Findings;
+using Advance.Reading.Files;
+
+namespace Advance.Reading;
+
+/// <summary>What came of reading a gig and all files that it names.</summary>
+/// <param name="Brief">Null where any file has an error.</param>
+/// <param name="Findings">Everything wrong in all files, in the order of files, lines and columns, each once.</param>
+/// <param name="Sources">The files that were read, for quoting lines.</param>
+public sealed record BriefReading(Brief? Brief, IReadOnlyList<Finding> Findings, Sources Sources);

@@ -1,0 +1,103 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Gigs;
+using Advance.Reading.Shapes;
+
+namespace Advance.Reading.Gigs;
+
+/// <summary>A gig file.</summary>
+internal static class GigShape
+{
+    /// <summary>The key that names the venue's file.</summary>
+    public const string Venue = "venue";
+
+    /// <summary>The key that names the company's file.</summary>
+    public const string Company = "company";
+
+    /// <summary>The key that names the stock's folder or file.</summary>
+    public const string Stock = "stock";
+
+    public static readonly RecordShape<Gig> It = new("gig", "A gig: what happens, where, with whose kit.", keys =>
+    {
+        var title = keys.Needed("gig", Written.Marked(Written.Text), "Its name on the paper.");
+        var client = keys.Defaulted("client", Written.Text, "", "Who ordered it.", "not said");
+        var day = keys.Open("day", Written.Date, "The date, with its weekday, of a gig of one day.");
+        var days = keys.Any("days", Written.Things(DayShape.It), "The days of a longer gig, by name.");
+        var revision = keys.Optional("revision", Written.Name, "The letter of this revision.");
+        var issued = keys.Open("issued", Written.Date, "When this revision goes out.");
+        var isNew = keys.Defaulted("new", Written.Text, "", "What is new in it, in words.", "not said");
+        keys.Optional(Company, Written.Name, "The company's file, as a path from this one.");
+        keys.Optional(Venue, Written.Name, "The venue's file, as a path from this one.");
+        keys.Optional(Stock, Written.Name, "The folder with the stock, or a file of it, as a path from this one.");
+        var people = keys.Any("people", Written.TableOfThings(PersonShape.It, "name"), "The crew by name.");
+        var schedule = keys.Any("schedule", Written.Table(ScheduleShape.It), "What happens when.");
+        var stage = keys.Optional("stage", StageShape.It, "The stage of a gig that has one.");
+        var stages = keys.Any("stages", Written.Things(StageShape.It), "Stages by name.");
+        var around = keys.Defaulted("hall", AroundShape.It, [], "What stands around the stages.", "nothing");
+        var sound = keys.Defaulted("sound", SoundShape.It, Sound.None, "The sound system.", "none");
+        var acts = keys.Any("acts", Written.Things(ActShape.It), "Who plays, by name.");
+        var power = keys.Defaulted("power", PowerShape.It, Power.None, "Distributions and circuits.", "worked out");
+        var lighting = keys.Defaulted("lighting", LightingShape.It, Lighting.None, "Fixtures and where they are.", "none");
+        var ways = keys.Any("cable-ways", Written.Things(CableWayShape.It), "Ways that cables take, by name.");
+        var crew = keys.Defaulted("crew", CrewShape.It, Crew.None, "Hands and meals.", "nothing");
+        var trucks = keys.Any("trucks", Written.Things(TruckShape.It), "What it all travels in, by name.");
+        var extras = keys.Any("extras", Written.Table(ExtraShape.It), "Loose things to bring.");
+        var allow = keys.Any("allow", AllowanceShape.It, "What stands for kit that is not chosen yet.");
+        var measured = keys.Any("measured", Written.Table(MeasurementShape.It), "Readings from the site.");
+        var accept = keys.Any("accept", Written.Table(AcceptanceShape.It), "Findings that somebody takes upon themselves.");
+        return row => new Gig
+        {
+            Title = title(row).Value,
+            At = title(row).At,
+            Client = client(row),
+            Days = Days(row, day(row), days(row)),
+            Revision = revision(row),
+            Issued = issued(row),
+            New = isNew(row),
+            People = people(row),
+            Schedule = schedule(row),
+            Stages = Stages(row, stage(row), stages(row)),
+            Around = around(row),
+            Acts = acts(row),
+            Sound = sound(row),
+            Power = power(row),
+            Lighting = lighting(row),
+            CableWays = ways(row),
+            Crew = crew(row),
+            Trucks = trucks(row),
+            Extras = extras(row),
+            Allowances = allow(row),
+            Measured = measured(row),
+            Accepted = accept(row),
+        };
+    });
+
+    private static IReadOnlyList<Day> Days(Row row, Given<WrittenDate>? day, IReadOnlyList<Day> days)
+    {
+        if (day is { } only)
+        {
+            if (days.Count > 0)
+            {
+                row.Refuse(GigFindings.DayAndDays(only.At));
+            }
+
+            return [new Day("show", only, DayKind.Show)];
+        }
+
+        if (days.Count == 0)
+        {
+            row.Refuse(GigFindings.NoDay(row.At));
+        }
+
+        return days;
+    }
+
+    private static IReadOnlyList<Stage> Stages(Row row, Stage? stage, IReadOnlyList<Stage> stages)
+    {
+        if (stage is not null && stages.Count > 0)
+        {
+            row.Refuse(GigFindings.StageAndStages(stage.At));
+        }
+
+        return stage is null ? stages : [stage];
+    }
+}

@@ -1,0 +1,18 @@
+using Advance.Domain.Gigs;
+using Advance.Reading.Shapes;
+
+namespace Advance.Reading.Gigs;
+
+/// <summary>The sound system.</summary>
+internal static class SoundShape
+{
+    public static readonly RecordShape<Sound> It = new("sound", "The sound system.", keys =>
+    {
+        var consoles = keys.Any("consoles", Written.Things(DeviceShape.It), "Desks.");
+        var stageBoxes = keys.Any("stage-boxes", Written.Things(DeviceShape.It), "Boxes that carry lines to a desk.");
+        var processors = keys.Any("processors", Written.Things(DeviceShape.It), "What drives the loudspeakers.");
+        var stacks = keys.Any("stacks", Written.Things(StackShape.It), "Loudspeakers from the floor up.");
+        var alwaysLive = keys.Any("always-live", Written.Table(InputShape.It), "Lines that are up for every act.");
+        return row => new Sound(consoles(row), stageBoxes(row), processors(row), stacks(row), alwaysLive(row));
+    });
+}

@@ -1,0 +1,21 @@
+using Advance.Domain.Gigs;
+using Advance.Reading.Shapes;
+
+namespace Advance.Reading.Gigs;
+
+/// <summary>One playing area.</summary>
+internal static class StageShape
+{
+    public static readonly RecordShape<Stage> It = new("stage", "One playing area.", keys =>
+    {
+        var size = keys.Asked("size", Written.Size, "Width across, and depth.");
+        var height = keys.Asked("height", Written.Height, "Of the top of the deck.");
+        var downstageEdge = keys.Open("downstage-edge", Written.Place, "Where the middle of the downstage edge stands in the venue.");
+        var decks = keys.Optional("decks", Written.Counted, "What it is built from; left out where it is built in.");
+        var steps = keys.Optional("steps", ThingShape.It, "How people get up.");
+        var rails = keys.Open("rails", Written.Text, "What keeps people from falling off, and where; or none.");
+        var things = keys.Any("things", Written.TableOfThings(ThingShape.It, "name"), "What stands on it for the whole gig.");
+        return row => new Stage(
+            row.Name, size(row), height(row), downstageEdge(row), decks(row), steps(row), rails(row), things(row), row.At);
+    });
+}

@@ -1,0 +1,66 @@
+using System.Diagnostics.CodeAnalysis;
+using UnitsNet;
+
+namespace Advance.Reading.Phrases;
+
+/// <summary>What is put aside before the things themselves are chosen.</summary>
+internal static class Amounts
+{
+    private const string Offered = "W, kW, kg, t, lb";
+    private const string Pattern = $@"{Patterns.Number}\s*(?:W|kW|MW|kg|g|t|lb)";
+
+    /// <summary>A power or a weight.</summary>
+    public static readonly Phrase<Amount> Amount = new("amount", "a power or a weight", Pattern, ["18 kW", "900 kg"], Read);
+
+    /// <summary>What it is for, and the amount.</summary>
+    public static readonly Phrase<(string For, Amount Amount)> Allowance = new(
+        "allowance", "what it is for and an amount", $@"[^\s0-9](?:[^0-9]*[^\s0-9])?\s+{Pattern}", ["lighting 18 kW", "sound 900 kg"], ReadAllowance);
+
+    private static bool ReadAllowance(Cursor cursor, out (string For, Amount Amount) value)
+    {
+        value = default;
+        cursor.SkipSpaces();
+        var start = cursor.At;
+        var digit = cursor.Text.AsSpan(start).IndexOfAnyInRange('0', '9');
+        if (digit < 2 || cursor.Text[start + digit - 1] != ' ')
+        {
+            return false;
+        }
+
+        cursor.At = start + digit;
+        if (!Read(cursor, out var amount))
+        {
+            return false;
+        }
+
+        value = (cursor.Written(start, start + digit), amount);
+        return true;
+    }
+
+    private static bool Read(Cursor cursor, [MaybeNullWhen(false)] out Amount amount)
+    {
+        amount = null;
+        cursor.SkipSpaces();
+        var start = cursor.At;
+        if (!cursor.Number(out var number))
+        {
+            return false;
+        }
+
+        var end = cursor.At;
+        cursor.SkipSpaces();
+        var symbol = UnitKind.Symbol(cursor.Text.AsSpan(cursor.At));
+        amount = UnitKinds.Power.Find(symbol) is { } power ? new(Power.FromWatts(number * power.Factor), null)
+            : UnitKinds.Mass.Find(symbol) is { } mass ? new(null, Mass.FromKilograms(number * mass.Factor))
+            : null;
+        if (amount is null)
+        {
+            return cursor.Fail(symbol.Length == 0
+                ? PhraseFaults.WhichUnit(start, cursor.Written(start, end), Offered)
+                : PhraseFaults.NoSuchUnit(cursor.At, symbol.ToString(), "an allowance", Offered));
+        }
+
+        cursor.At += symbol.Length;
+        return true;
+    }
+}

@@ -1,0 +1,46 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Findings;
+using Advance.Domain.Stocks;
+using Advance.Reading.Shapes;
+using UnitsNet;
+
+namespace Advance.Reading.Stocks;
+
+/// <summary>The keys that make a kind a cable. They stand beside its other keys, so that cables fit into one table.</summary>
+internal sealed class CableKeys
+{
+    private readonly Func<Row, string?> carries;
+    private readonly Func<Row, string?> endA;
+    private readonly Func<Row, string?> endB;
+    private readonly Func<Row, Given<Length>?> length;
+    private readonly Func<Row, string?> section;
+    private readonly Func<Row, int> cores;
+    private readonly Func<Row, Given<ElectricCurrent>?> rating;
+
+    public CableKeys(Keys keys)
+    {
+        carries = keys.Optional("carries", Written.Name, "Of a cable, what runs through: mic-line, speaker, network, mains.");
+        endA = keys.Optional("end-a", Written.Name, "Of a cable, the connector at one end.");
+        endB = keys.Optional("end-b", Written.Name, "Of a cable, the connector at the other.");
+        length = keys.Open("length", Written.Length, "Of a cable, its made-up length.");
+        section = keys.Optional("section", Written.Text, "Of a cable, conductor size or category.");
+        cores = keys.Defaulted("cores", Written.Count, 0, "Of a cable, how many cores.", "does not matter");
+        rating = keys.Open("rating", Written.Current, "Of a cable, what it carries.");
+    }
+
+    /// <summary>The cable; null where the kind is none.</summary>
+    public Cable? Of(Row row)
+    {
+        if (carries(row) is { } carried && endA(row) is { } a && endB(row) is { } b && length(row) is { } made)
+        {
+            return new(carried, a, b, made, section(row) ?? "", cores(row), rating(row));
+        }
+
+        if ((carries(row) ?? endA(row) ?? endB(row) ?? section(row)) is not null || length(row) is not null || rating(row) is not null || cores(row) > 0)
+        {
+            row.Refuse(new("reading/half-a-cable", Severity.Error, row.At, $"{row.Name} is half a cable", "Write carries, end-a, end-b and length, or none of what only a cable has."));
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,24 @@
+using Advance.Domain.Stocks;
+using Advance.Reading.Shapes;
+
+namespace Advance.Reading.Stocks;
+
+/// <summary>What a powered thing asks of the mains.</summary>
+internal static class MainsShape
+{
+    public static readonly RecordShape<Mains> It = new("mains", "What a powered thing asks of the mains.", keys =>
+    {
+        var supply = keys.Open("supply", Written.Text, "Voltages and frequency that it takes.");
+        var inUse = keys.Open("in-use", Written.Current, "Draw in use.");
+        var atMost = keys.Open("at-most", Written.Current, "Draw at most.");
+        var powerFactor = keys.Open("power-factor", Written.Factor, "From 0 to 1.");
+        var inrush = keys.Open("inrush", Written.Current, "Peak current when it is switched on.");
+        var leakage = keys.Open("leakage", Written.Current, "Current in the protective conductor.");
+        var inlet = keys.Defaulted("inlet", Written.Name, "", "Connector.", "not said");
+        var link = keys.Defaulted("link", Written.Name, "", "Outlet that hands the mains on.", "none");
+        var linkCarries = keys.Open("link-carries", Written.Current, "What that outlet may carry.");
+        var harmonic = keys.Open("third-harmonic", Written.Percentage, "Third harmonic, as a share of the fundamental.");
+        return row => new Mains(
+            supply(row), inUse(row), atMost(row), powerFactor(row), inrush(row), leakage(row), inlet(row), link(row), linkCarries(row), harmonic(row));
+    });
+}

@@ -1,0 +1,16 @@
+using Advance.Domain.Venues;
+using Advance.Reading.Shapes;
+
+namespace Advance.Reading.Venues;
+
+/// <summary>The room that the stage stands in.</summary>
+internal static class HallShape
+{
+    public static readonly RecordShape<Hall> It = new("hall", "The room that the stage stands in.", keys =>
+    {
+        var clearHeight = keys.Open("clear-height", Written.Length, "From the floor to the lowest thing overhead.");
+        var floor = keys.Defaulted("floor", Written.Text, "", "What it is made of.", "not said");
+        var seats = keys.Defaulted("seats", Written.Text, "", "Who sits how.", "not said");
+        return row => new Hall(clearHeight(row), floor(row), seats(row));
+    });
+}

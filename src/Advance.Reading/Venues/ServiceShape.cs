@@ -1,0 +1,30 @@
+using Advance.Domain.Venues;
+using Advance.Reading.Shapes;
+
+namespace Advance.Reading.Venues;
+
+/// <summary>A supply.</summary>
+internal static class ServiceShape
+{
+    public static readonly RecordShape<OtherLoad> OtherLoad = new("other-load", "Somebody else's load on a service.", keys =>
+    {
+        var what = keys.Needed("what", Written.Text, "Its name.");
+        var inUse = keys.Asked("in-use", Written.Current, "What it draws.");
+        var time = keys.Defaulted("time", Written.Text, "", "From when to when.", "always");
+        return row => new OtherLoad(what(row), inUse(row), time(row), row.At);
+    });
+
+    public static readonly RecordShape<Service> It = new("service", "A supply that the venue or a generator gives.", keys =>
+    {
+        var place = keys.Asked("place", Written.Text, "Where it comes out, in words.");
+        var supply = keys.Asked("supply", Written.Text, "Voltage, phases and frequency.");
+        var rating = keys.Asked("rating", Written.Current, "Of its protective device.");
+        var connector = keys.Asked("connector", Written.Text, "What plugs into it.");
+        var earthing = keys.Asked("earthing", Written.Text, "TN-S, TN-C-S, TT or IT.");
+        var residual = keys.Asked("residual-protection", Written.Current, "Rated residual current; what is not known is never none.");
+        var shared = keys.Any("shared-with", Written.Table(OtherLoad), "What else hangs on it.");
+        var behind = keys.Open("behind", Written.Text, "What it runs through, such as a sound limiter.");
+        return row => new Service(
+            row.Name, place(row), supply(row), rating(row), connector(row), earthing(row), residual(row), shared(row), behind(row), row.At);
+    });
+}
