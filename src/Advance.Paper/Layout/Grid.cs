@@ -9,7 +9,8 @@ internal sealed class Grid
     /// <param name="widths">The width of each of these, in 1/1000 pt.</param>
     /// <param name="gap">Between two columns.</param>
     /// <param name="count">How many columns the table has.</param>
-    public Grid(int[] columns, int[] widths, int gap, int count)
+    /// <param name="room">Width of what the table stands in.</param>
+    public Grid(int[] columns, int[] widths, int gap, int count, int room)
     {
         Columns = columns;
         Widths = widths;
@@ -22,6 +23,8 @@ internal sealed class Grid
             Width += widths[i] + (i + 1 < widths.Length ? gap : 0);
             place[columns[i]] = i;
         }
+
+        Room = Math.Max(Width, room);
     }
 
     public int[] Columns { get; }
@@ -32,6 +35,9 @@ internal sealed class Grid
 
     /// <summary>Width of all with the gaps between them.</summary>
     public int Width { get; }
+
+    /// <summary>For what stands across all columns: it may go on beside a narrow table.</summary>
+    public int Room { get; }
 
     /// <summary>Where a cell stands; null when its first column is not shown here.</summary>
     public (int X, int Width)? Find(SetCell cell)

@@ -91,16 +91,18 @@ internal static class PairsSetter
 
     private sealed record SetPair(SetLines Name, SetLines Text, Verdict Verdict, int NameWidth, int Indent, int Width, int Pad)
     {
-        public int Height => Math.Max(Name.Height, Text.Height) + Pad;
+        /// <summary>Name and text stand on one base line, so the smaller one is moved down.</summary>
+        private int Baseline => Math.Max(Name.Baseline, Text.Baseline);
+
+        public int Height => Math.Max(Name.Height - Name.Baseline, Text.Height - Text.Baseline) + Baseline + Pad;
 
         public List<Mark> Draw(int x, int y)
         {
             var marks = new List<Mark>();
             if (Verdict != Verdict.Plain)
                 marks.Add(Verdicts.Ground(Verdict, x + Indent - 2000, y, Width + 2000, Height - (Pad / 2)));
-            var baseline = Math.Max(Name.Baseline, Text.Baseline);
-            Name.Draw(marks, x, y + baseline - Name.Baseline, NameWidth, Align.Left);
-            Text.Draw(marks, x + Indent, y + baseline - Text.Baseline, Width, Align.Left);
+            Name.Draw(marks, x, y + Baseline - Name.Baseline, NameWidth, Align.Left);
+            Text.Draw(marks, x + Indent, y + Baseline - Text.Baseline, Width, Align.Left);
             return marks;
         }
     }

@@ -24,12 +24,13 @@ internal readonly record struct PaperFrame(int Width, int Height)
 
     public static PaperFrame Of(PageSize size, Orientation orientation)
     {
+        // To whole points, as the PDF library has it: a page that it rounds by itself would move all that stands on it.
         var (width, height) = size switch
         {
-            PageSize.A3 => (Mil.FromMm(297), Mil.FromMm(420)),
+            PageSize.A3 => (842_000, 1_191_000),
             PageSize.Letter => (612_000, 792_000),
             PageSize.Tabloid => (792_000, 1_224_000),
-            _ => (Mil.FromMm(210), Mil.FromMm(297)),
+            _ => (595_000, 842_000),
         };
         return orientation == Orientation.Landscape ? new PaperFrame(height, width) : new PaperFrame(width, height);
     }

@@ -34,9 +34,9 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
 
     public Strip GroupHead(IReadOnlyList<Inline> text, TypeStyle style, IReadOnlyList<Strip> heads, int group, int count)
     {
-        var lines = room.Composer.Compose(text, style).Fit(grid.Width);
+        var lines = room.Composer.Compose(text, style).Fit(grid.Room);
         var marks = new List<Mark>();
-        lines.Draw(marks, 0, pad * 2, grid.Width, Align.Left);
+        lines.Draw(marks, 0, pad * 2, grid.Room, Align.Left);
         var height = lines.Height + (pad * 3);
         marks.Add(new StrokeMark(0, height, grid.Width, height, Hairline, Shade.Ink));
         return new Strip(height, marks) { KeepsNext = true, Heads = heads, Group = group, GroupCount = count };
@@ -45,9 +45,9 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
     /// <summary>A line of text in place of rows.</summary>
     public Strip FullWidth(IReadOnlyList<Inline> text, TypeStyle style, IReadOnlyList<Strip> heads)
     {
-        var lines = room.Composer.Compose(text, style).Fit(grid.Width);
+        var lines = room.Composer.Compose(text, style).Fit(grid.Room);
         var marks = new List<Mark>();
-        lines.Draw(marks, 0, pad, grid.Width, Align.Left);
+        lines.Draw(marks, 0, pad, grid.Room, Align.Left);
         var height = lines.Height + (pad * 2);
         marks.Add(new StrokeMark(0, height, grid.Width, height, Hairline, Shade.Hair));
         return new Strip(height, marks) { Heads = heads };
@@ -77,7 +77,7 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
         foreach (var cell in row.Cells)
         {
             // A point where all stop is told on each part of a table that is split.
-            var place = row.Row.Kind == RowKind.Hold ? (0, grid.Width) : grid.Find(cell);
+            var place = row.Row.Kind == RowKind.Hold ? (0, grid.Room) : grid.Find(cell);
             if (place is not var (x, width))
                 continue;
             var indent = row.Indent(cell, room.Scale);
@@ -106,8 +106,8 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
         switch (row.Kind)
         {
             case RowKind.Hold:
-                marks.Add(new StrokeMark(0, Heavy / 2, grid.Width, Heavy / 2, Heavy, Shade.Ink));
-                marks.Add(new StrokeMark(0, height - (Heavy / 2), grid.Width, height - (Heavy / 2), Heavy, Shade.Ink));
+                marks.Add(new StrokeMark(0, Heavy / 2, grid.Room, Heavy / 2, Heavy, Shade.Ink));
+                marks.Add(new StrokeMark(0, height - (Heavy / 2), grid.Room, height - (Heavy / 2), Heavy, Shade.Ink));
                 break;
             case RowKind.Total:
                 marks.Add(new StrokeMark(0, 0, grid.Width, 0, Full, Shade.Ink));

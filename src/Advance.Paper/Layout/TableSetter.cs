@@ -53,7 +53,7 @@ internal sealed class TableSetter(Table table, int width, Room room)
             var free = Math.Max(columns.Length * 2000, width - (gap * (columns.Length - 1)));
             var widths = ColumnWidths.Share(
                 [.. columns.Select(c => table.Columns[c])], Pick(set.Least, columns), Pick(set.Most, columns), free);
-            return new Grid(columns, widths, gap, table.Columns.Count);
+            return new Grid(columns, widths, gap, table.Columns.Count, width);
         }
     }
 

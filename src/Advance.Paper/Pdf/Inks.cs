@@ -4,8 +4,9 @@ using SkiaSharp;
 namespace Advance.Paper.Pdf;
 
 /// <summary>The paints and fonts of one PDF, made when first used.</summary>
-internal sealed class Inks : IDisposable
+internal sealed class Inks(UsedGlyphs used) : IDisposable
 {
+    private readonly Dictionary<Face, SKTypeface> typefaces = [];
     private readonly Dictionary<(Face Face, int Size), SKFont> fonts = [];
     private readonly Dictionary<Shade, SKPaint> fills = [];
     private readonly SKPaint stroke = new() { IsStroke = true, IsAntialias = true };
@@ -14,7 +15,7 @@ internal sealed class Inks : IDisposable
     {
         if (fonts.TryGetValue((face, size), out var font))
             return font;
-        return fonts[(face, size)] = new SKFont(face.Typeface, Mil.ToPt(size))
+        return fonts[(face, size)] = new SKFont(Typeface(face), Mil.ToPt(size))
         {
             Subpixel = true,
             LinearMetrics = true,
@@ -44,6 +45,17 @@ internal sealed class Inks : IDisposable
             font.Dispose();
         foreach (var paint in fills.Values)
             paint.Dispose();
+        foreach (var typeface in typefaces.Values)
+            typeface.Dispose();
         stroke.Dispose();
+    }
+
+    /// <summary>The font with no more than what is drawn: the library would put all of it into the PDF.</summary>
+    private SKTypeface Typeface(Face face)
+    {
+        if (typefaces.TryGetValue(face, out var typeface))
+            return typeface;
+        using var data = SKData.CreateCopy(face.Trimmed(used.Of(face)));
+        return typefaces[face] = SKTypeface.FromData(data);
     }
 }

@@ -11,15 +11,12 @@ internal sealed class Face
     // Pinned for the life of the face: HarfBuzz and Skia both read from it without copying.
     private readonly byte[] bytes;
     private readonly HbFont font;
-    private readonly Lazy<SKTypeface> typeface;
-
     private Face(string name, byte[] bytes, HbFont font, int unitsPerEm)
     {
         this.bytes = bytes;
         this.font = font;
         Name = name;
         UnitsPerEm = unitsPerEm;
-        typeface = new Lazy<SKTypeface>(OpenForDrawing);
         Space = Advance(' ', unitsPerEm / 4);
         SpaceGlyph = font.TryGetNominalGlyph(' ', out var glyph) ? (ushort)glyph : (ushort)0;
     }
@@ -33,8 +30,6 @@ internal sealed class Face
     public int Space { get; }
 
     public ushort SpaceGlyph { get; }
-
-    public SKTypeface Typeface => typeface.Value;
 
     /// <summary>Opens a font; null when the bytes are no font that can be shaped and drawn with.</summary>
     public static Face? Open(string name, ReadOnlySpan<byte> source)
@@ -57,14 +52,16 @@ internal sealed class Face
     public void Shape(HarfBuzzSharp.Buffer buffer, Feature[] features) => font.Shape(buffer, features);
 
     /// <summary>True when Skia can draw with it, too.</summary>
-    public bool CanDraw() => Typeface.GlyphCount > 0;
+    public bool CanDraw()
+    {
+        using var data = SKData.Create(Marshal.UnsafeAddrOfPinnedArrayElement(bytes, 0), bytes.Length);
+        using var typeface = SKTypeface.FromData(data);
+        return typeface is { GlyphCount: > 0 };
+    }
+
+    /// <summary>A font file to draw these glyphs with, see <see cref="TrimmedFont"/>.</summary>
+    public byte[] Trimmed(IReadOnlyDictionary<ushort, int> letters) => TrimmedFont.Of(bytes, letters);
 
     private int Advance(int rune, int otherwise) =>
         font.TryGetNominalGlyph(rune, out var glyph) ? font.GetHorizontalGlyphAdvance(glyph) : otherwise;
-
-    private SKTypeface OpenForDrawing()
-    {
-        using var data = SKData.Create(Marshal.UnsafeAddrOfPinnedArrayElement(bytes, 0), bytes.Length);
-        return SKTypeface.FromData(data) ?? SKTypeface.Empty;
-    }
 }
