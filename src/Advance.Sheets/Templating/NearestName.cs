@@ -16,11 +16,14 @@ internal static class NearestName
         return known.Count is > 0 and <= MostListed ? $"Known here: {string.Join(", ", known.Select(name => $"`{name}`"))}." : "";
     }
 
-    /// <summary>The known name with the fewest letters to change, at most a third of them; the first in order where two are as near.</summary>
+    /// <summary>
+    /// The known name with the fewest letters to change, at most a third of them. Where two are as near, the one with the same first letter,
+    /// which people seldom get wrong; then the first in order.
+    /// </summary>
     public static string? Of(string unknown, IEnumerable<string> known)
     {
         var best = (Name: (string?)null, Changes: Math.Max(1, unknown.Length / 3) + 1);
-        foreach (var name in known.Order(StringComparer.Ordinal))
+        foreach (var name in known.OrderBy(name => name.FirstOrDefault() == unknown.FirstOrDefault() ? 0 : 1).ThenBy(name => name, StringComparer.Ordinal))
         {
             var changes = Changes(unknown, name, best.Changes);
             if (changes < best.Changes)

@@ -18,6 +18,7 @@ internal sealed class TemplateScope : TemplateContext
     private readonly ScriptObject view;
     private ScriptObject given = [];
     private ScriptObject own = [];
+    private SourceSpan printed;
 
     public TemplateScope(RenderRun run, ScriptObject view)
         : base(TemplateFunctions.Globals)
@@ -72,7 +73,7 @@ internal sealed class TemplateScope : TemplateContext
     }
 
     public override TemplateContext Write(SourceSpan span, object? textAsObject) =>
-        Write(textAsObject is TrustedMarkup markup ? markup.Xhtml : Escaping.Escape(ObjectToString(textAsObject) ?? ""));
+        At(printed, () => Write(textAsObject is TrustedMarkup markup ? markup.Xhtml : Escaping.Escape(ObjectToString(textAsObject) ?? "")));
 
     public override string? ObjectToString(object? value, bool nested = false) => value switch
     {
@@ -130,6 +131,7 @@ internal sealed class TemplateScope : TemplateContext
 
     private TrustedMarkup Printed(SourceSpan span, object value)
     {
+        printed = span;
         run.Output.ExpressionAt = span.Start.Offset;
         return At(span, () => value switch
         {

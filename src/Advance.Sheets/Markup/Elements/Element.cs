@@ -1,0 +1,60 @@
+using Advance.Sheets.Markup.Scanning;
+using Advance.Sheets.Markup.Subset;
+using Advance.Sheets.Templating;
+
+namespace Advance.Sheets.Markup.Elements;
+
+/// <summary>An element of the subset, with what stands in it. What the subset does not allow is not in it.</summary>
+internal sealed class Element(int at, Form form) : Node(at)
+{
+    private readonly Dictionary<string, string> attributes = new(StringComparer.Ordinal);
+
+    /// <summary>What it is.</summary>
+    public Form Form { get; } = form;
+
+    /// <summary>Words of its class, but for the one that says what it is.</summary>
+    public HashSet<string> Words { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Text and elements, in order.</summary>
+    public List<Node> Children { get; } = [];
+
+    /// <summary>The elements among the children.</summary>
+    public IEnumerable<Element> Elements => Children.OfType<Element>();
+
+    /// <summary>All attributes but the class, by name.</summary>
+    public IReadOnlyDictionary<string, string> Attributes => attributes;
+
+    /// <summary>A name that links lead to, or null.</summary>
+    public string? Id => Text("id");
+
+    public void Put(string name, string value) => attributes[name] = value;
+
+    /// <summary>The value of an attribute, or null.</summary>
+    public string? Text(string name) => attributes.GetValueOrDefault(name);
+
+    /// <summary>A number, or null.</summary>
+    public double? Number(string name) => Text(name) is { } text ? Values.Number(text) : null;
+
+    /// <summary>A word of an enumeration, or its default.</summary>
+    public T Word<T>(string name)
+        where T : struct, Enum => WordOrNull<T>(name) ?? default;
+
+    /// <summary>A word of an enumeration, or null.</summary>
+    public T? WordOrNull<T>(string name)
+        where T : struct, Enum
+    {
+        var text = Text(name);
+        foreach (var value in Enum.GetValues<T>())
+        {
+            if (text is not null && SnakeCase.Of(value.ToString(), '-') == text)
+            {
+                return value;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The first element with a name among the children, or null.</summary>
+    public Element? First(string name) => Elements.FirstOrDefault(child => child.Form.Name == name);
+}

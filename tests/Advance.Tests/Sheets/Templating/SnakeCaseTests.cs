@@ -1,0 +1,18 @@
+using Advance.Sheets.Templating;
+
+namespace Advance.Tests.Sheets.Templating;
+
+public sealed class SnakeCaseTests
+{
+    [Theory]
+    [InlineData("Channel", "channel")]
+    [InlineData("MicOrDi", "mic_or_di")]
+    [InlineData("PDUnits", "pd_units")]
+    [InlineData("TrimKN", "trim_kn")]
+    [InlineData("Act1Source", "act1_source")]
+    [InlineData("A", "a")]
+    public void Names_of_code_become_names_of_templates(string code, string template) => Assert.Equal(template, SnakeCase.Of(code));
+
+    [Fact]
+    public void Words_of_an_enumeration_have_hyphens() => Assert.Equal("tape-up", SnakeCase.Of("TapeUp", '-'));
+}
