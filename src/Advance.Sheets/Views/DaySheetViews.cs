@@ -22,7 +22,7 @@ internal static class DaySheetViews
         var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
         return new DaySheetView
         {
-            Facts = [.. Facts(plan, cells)],
+            Facts = [.. Facts(plan, cells).Where(fact => !fact.Value.IsBlank)],
             Schedule = [.. gig.Schedule.Select(row => ScheduleOf(row, cells))],
             RunningOrder = [.. gig.Acts.SelectMany(act => act.Sets.Select(set => SetOf(act, set)))],
             People = [.. gig.People.Select(person => PersonOf(person, cells, showsPrivate))],
@@ -44,7 +44,7 @@ internal static class DaySheetViews
     private static IEnumerable<PairView> Facts(Plan plan, Cells cells)
     {
         var (gig, venue, _, _) = plan.Brief;
-        yield return new PairView("Venue", Cell.Of(venue.Name.Length > 0 ? venue.Name : "not named"));
+        yield return new PairView("Venue", Cell.Of(venue.Name));
         yield return new PairView("Address", Cell.Of(venue.Address));
         yield return new PairView("Client", Cell.Of(gig.Client));
         if (venue.Key is not null)

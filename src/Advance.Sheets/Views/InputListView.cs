@@ -1,6 +1,7 @@
 namespace Advance.Sheets.Views;
 
 /// <summary>The input list of one act, with its mixes.</summary>
+/// <param name="Id">Of its sheet.</param>
 /// <param name="Act">Its name.</param>
 /// <param name="People">How many on stage.</param>
 /// <param name="Sets">When it plays.</param>
@@ -9,6 +10,7 @@ namespace Advance.Sheets.Views;
 /// <param name="Totals">What the lines take, in words.</param>
 /// <param name="Boxes">How full each stage box is.</param>
 public sealed record InputListView(
+    string Id,
     string Act,
     Cell People,
     string Sets,

@@ -11,10 +11,10 @@ namespace Advance.Sheets.Views;
 internal static class InputListViews
 {
     /// <summary>One for each act, in the order of the gig.</summary>
-    public static IReadOnlyList<InputListView> Of(Plan plan)
+    public static InputListsView Of(Plan plan)
     {
         var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
-        return [.. plan.Brief.Gig.Acts.Select(act => Of(act, plan, cells))];
+        return new InputListsView([.. plan.Brief.Gig.Acts.Select(act => Of(act, plan, cells))]);
     }
 
     private static InputListView Of(Act act, Plan plan, Cells cells)
@@ -22,6 +22,7 @@ internal static class InputListViews
         var lines = plan.Patch.Lines.Where(line => line.Act is null || line.Act == act.Name).OrderBy(line => line.Channel).ToList();
         var mixes = plan.Patch.Returns.Where(mix => mix.Act == act.Name).GroupBy(mix => mix.Row).ToList();
         return new InputListView(
+            $"input-list-{Slug.Of(act.Name)}",
             act.Name,
             cells.Of(act.People),
             string.Join(", ", act.Sets.Where(set => set.IsKnown).Select(set => $"{set.Value.Start}–{set.Value.End}")),

@@ -11,10 +11,10 @@ namespace Advance.Sheets.Views;
 internal static class StagePlotViews
 {
     /// <summary>One for each act, and before them one of the whole stage where there is more than one act, or none.</summary>
-    public static IReadOnlyList<StagePlotView> Of(Plan plan)
+    public static StagePlotsView Of(Plan plan)
     {
         var speech = Speech.Of(plan.Brief.Company.Units);
-        return [.. plan.Stage.Stages.SelectMany(stage => Of(stage, plan, speech))];
+        return new StagePlotsView([.. plan.Stage.Stages.SelectMany(stage => Of(stage, plan, speech))]);
     }
 
     private static IEnumerable<StagePlotView> Of(Stage stage, Plan plan, Speech speech)

@@ -24,7 +24,7 @@ public sealed partial class RoomConventions
     public void Every_project_is_in_the_table() =>
         Assert.Equal(
             Directory.GetDirectories(Repository.Path("src")).Select(Path.GetFileName).Order(StringComparer.Ordinal),
-            Rooms.Select(row => row.Data.Item1).Order(StringComparer.Ordinal));
+            Rooms.Select(row => (string)row[0]).Order(StringComparer.Ordinal));
 
     [Theory]
     [MemberData(nameof(Rooms))]

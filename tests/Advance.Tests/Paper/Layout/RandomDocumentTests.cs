@@ -1,5 +1,4 @@
 using Advance.Paper.Layout;
-using Advance.Paper.Setting;
 using Advance.Paper.Tree;
 using CsCheck;
 using static Advance.Tests.Paper.Examples.Inlines;

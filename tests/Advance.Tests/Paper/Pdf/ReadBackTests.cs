@@ -4,7 +4,6 @@ using Advance.Paper.Setting;
 using Advance.Paper.Tree;
 using Advance.Tests.Paper.Examples;
 using UglyToad.PdfPig;
-using UglyToad.PdfPig.Content;
 using static Advance.Tests.Paper.Examples.Inlines;
 
 namespace Advance.Tests.Paper.Pdf;

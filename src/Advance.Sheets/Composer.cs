@@ -1,0 +1,98 @@
+using Advance.Paper.Tree;
+using Advance.Planning;
+using Advance.Sheets.Drawings;
+using Advance.Sheets.Markup;
+using Advance.Sheets.Templating;
+using Advance.Sheets.Views;
+
+namespace Advance.Sheets;
+
+/// <summary>Puts a package together: from the plan to views, by templates to sheets, with a head and a foot each.</summary>
+internal sealed class Composer
+{
+    private const string Everybody = "all";
+
+    private readonly Plan plan;
+    private readonly PackageRequest request;
+    private readonly TemplateEngine engine;
+    private readonly IReadOnlyList<Drawing> drawings;
+    private readonly List<string> faults = [];
+    private readonly HashSet<string> readers = new(StringComparer.Ordinal);
+    private readonly List<string> ids = [];
+
+    private Composer(Plan plan, PackageRequest request, CompanyFolder company)
+    {
+        this.plan = plan;
+        this.request = request;
+        engine = new TemplateEngine(TemplateLibrary.Shipped.With(company.Templates));
+        drawings = [new Drawing("stage-plot", ["stage", "act"], DrawStage)];
+    }
+
+    /// <summary>The sheets that were asked for, with the day sheet in front.</summary>
+    public static Composition Compose(Plan plan, PackageRequest request, CompanyFolder company) =>
+        new Composer(plan, request, company).Compose();
+
+    private Composition Compose()
+    {
+        var views = new List<(string Template, object View)>();
+        var sheets = new List<MarkedUpSheet>();
+        foreach (var (template, make) in SheetList.Others)
+        {
+            if (make(plan) is { } view)
+            {
+                views.Add((template, view));
+                sheets.AddRange(Print(template, view));
+            }
+        }
+
+        var contents = sheets.Select(sheet => new DaySheetView.ContentsLine(sheet.Id, sheet.Title, sheet.For)).ToList();
+        var day = DaySheetViews.Of(plan, contents, request.ShowsPrivate);
+        views.Insert(0, (SheetList.DaySheet, day));
+        sheets.InsertRange(0, Print(SheetList.DaySheet, day));
+        CheckRequest();
+
+        var furniture = new Furniture(plan);
+        var document = new Document(furniture.Info, [.. sheets.Select(furniture.Dress)]);
+        return new Composition(document, views, [.. sheets.Select(sheet => sheet.Title)], faults);
+    }
+
+    private IEnumerable<MarkedUpSheet> Print(string template, object view)
+    {
+        var read = SheetReader.Read(engine.Render($"sheets/{template}.html", view), drawings);
+        faults.AddRange(read.Faults.Select(fault => fault.ToString()));
+        foreach (var sheet in read.Sheets)
+        {
+            readers.UnionWith(sheet.Readers);
+            ids.Add(sheet.Id);
+        }
+
+        return read.Sheets.Where(IsWanted);
+    }
+
+    private bool IsWanted(MarkedUpSheet sheet) =>
+        (request.Only.Count == 0 || request.Only.Any(wanted => Names(wanted, sheet.Id)))
+        && (request.Reader is null or Everybody || sheet.Readers.Contains(request.Reader) || sheet.Readers.Contains(Everybody));
+
+    // "stage-plot" names the plots of all acts.
+    private static bool Names(string wanted, string id) => id == wanted || id.StartsWith(wanted + "-", StringComparison.Ordinal);
+
+    private void CheckRequest()
+    {
+        foreach (var wanted in request.Only.Where(wanted => !ids.Exists(id => Names(wanted, id))))
+        {
+            faults.Add($"There is no sheet {wanted} in this gig. {NearestName.Cure(wanted, ids)}".TrimEnd());
+        }
+
+        if (request.Reader is { } reader && reader != Everybody && !readers.Contains(reader))
+        {
+            faults.Add($"There is no reader {reader}. {NearestName.Cure(reader, [.. readers.Order(StringComparer.Ordinal)])}".TrimEnd());
+        }
+    }
+
+    private Paper.Pictures.Scene? DrawStage(IReadOnlyDictionary<string, string> told)
+    {
+        var stage = plan.Stage.Stages.FirstOrDefault(stage => stage.Name == told.GetValueOrDefault("stage", ""));
+        var act = told.GetValueOrDefault("act", "");
+        return stage is null ? null : StagePlotDrawing.Draw(plan, stage, act.Length > 0 ? act : null);
+    }
+}

@@ -1,0 +1,47 @@
+using System.Text;
+using Advance.Paper;
+using Advance.Planning;
+
+namespace Advance.Sheets;
+
+/// <summary>The door of this room: from the plan to files.</summary>
+public static class PackageBuilder
+{
+    /// <summary>Builds a package. The same plan and request give the same bytes.</summary>
+    /// <param name="plan">The plan; all sheets are printed from it and from nothing else.</param>
+    /// <param name="request">Which sheets, for whom, in which formats.</param>
+    /// <param name="company">What the company puts in the place of what is shipped.</param>
+    /// <returns>Files, or faults of templates and of the request and no files.</returns>
+    public static Package Build(Plan plan, PackageRequest request, CompanyFolder company)
+    {
+        var composed = Composer.Compose(plan, request, company);
+        if (composed.Faults.Count > 0)
+        {
+            return new Package([], composed.Titles, composed.Faults);
+        }
+
+        var printing = Printer.Print(composed.Document, Options(request, company));
+        var files = new List<(string Name, ReadOnlyMemory<byte> Bytes)>();
+        Add(files, "package.pdf", printing.Pdf);
+        Add(files, "package.xlsx", printing.Workbook);
+        Add(files, "package.html", printing.Html is { } html ? Encoding.UTF8.GetBytes(html) : null);
+        Add(files, "plan.json", request.Formats.Contains("json") ? PlanJson.Write(plan, composed.Views) : null);
+        return new Package(files, composed.Titles, [.. printing.Faults.Select(fault => $"{fault.Sheet}: {fault.Text}")]);
+    }
+
+    private static PrintOptions Options(PackageRequest request, CompanyFolder company) => new()
+    {
+        Pdf = request.Formats.Contains("pdf"),
+        Html = request.Formats.Contains("html"),
+        Workbook = request.Formats.Contains("xlsx"),
+        Fonts = [.. company.Fonts.Select(font => new FontFile(font.Name, font.Bytes))],
+    };
+
+    private static void Add(List<(string Name, ReadOnlyMemory<byte> Bytes)> files, string name, byte[]? bytes)
+    {
+        if (bytes is not null)
+        {
+            files.Add((name, bytes));
+        }
+    }
+}

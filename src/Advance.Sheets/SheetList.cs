@@ -1,0 +1,19 @@
+using Advance.Planning;
+using Advance.Sheets.Views;
+
+namespace Advance.Sheets;
+
+/// <summary>The sheets that there are, in the order of the day: a template, and the view that it prints.</summary>
+internal static class SheetList
+{
+    /// <summary>The template of the day sheet. It lists the others, so its view is made last.</summary>
+    public const string DaySheet = "day-sheet";
+
+    /// <summary>All others; a view is null where the gig has nothing for the sheet.</summary>
+    public static readonly IReadOnlyList<(string Template, Func<Plan, object?> View)> Others =
+    [
+        ("stage-plot", plan => plan.Stage.Stages.Count > 0 ? StagePlotViews.Of(plan) : null),
+        ("input-list", plan => plan.Brief.Gig.Acts.Count > 0 ? InputListViews.Of(plan) : null),
+        ("pull-list", PullListViews.Of),
+    ];
+}
