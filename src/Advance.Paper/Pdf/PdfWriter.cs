@@ -29,7 +29,7 @@ internal static class PdfWriter
         }
 
         using var data = stream.DetachAsData();
-        return PdfOutline.Add(data.ToArray(), Bookmark.Of(laid), document.Info);
+        return PdfOutline.Add(PdfDates.WithoutZone(data.ToArray()), Bookmark.Of(laid), document.Info);
     }
 
     private static UsedGlyphs Used(DocumentLayout laid, List<List<Mark>> heads)

@@ -8,12 +8,12 @@ namespace Advance.Paper.Workbook;
 internal static class WorkbookWriter
 {
     // A workbook has to say some day; this is the first one that its zip format knows.
-    private static readonly DateTime NoDay = new(1980, 1, 1, 0, 0, 0, DateTimeKind.Unspecified);
+    private static readonly DateTime NoDay = new(1980, 1, 1, 0, 0, 0, DateTimeKind.Utc);
 
     public static byte[] Write(Document document, Wording words, Faults faults)
     {
         using var book = new XLWorkbook(XLEventTracking.Disabled);
-        var day = document.Info.Issued?.ToDateTime(TimeOnly.MinValue) ?? NoDay;
+        var day = document.Info.Issued?.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc) ?? NoDay;
         Describe(book, document.Info, day);
         var names = new TabNames();
         var hasFormulas = false;

@@ -21,15 +21,17 @@ internal static class StagePlotDrawing
     /// <param name="act">Name of one act; null for everything.</param>
     public static Scene Draw(Plan plan, Stage stage, string? act)
     {
-        var things = Things(plan, act).Where(thing => IsNear(thing.Spot, stage)).ToList();
+        var near = Things(plan, act).Where(thing => IsNear(thing.Spot, stage)).ToList();
+        var things = near.DistinctBy(thing => thing.Spot).ToList();
+        var inside = near.Except(things).ToLookup(thing => thing.Spot, thing => thing.Name);
         var lines = plan.Patch.Lines.Where(line => line.Act is null || act is null || line.Act == act).ToList();
         var atThings = lines.ToLookup(line => NameOfThing(line) is { } name ? name : "", StringComparer.OrdinalIgnoreCase);
         return new Scene(
             $"Stage plot of {act ?? plan.Brief.Gig.Title}, seen from above with the audience at the foot",
             [
                 .. DeckDrawing.Layers(stage),
-                new Layer("things", [.. things.Select(thing => PlotSymbols.Of(thing, LabelOf(thing, plan, atThings[thing.Name])))]),
-                new Layer("people", [.. Places(lines.Where(line => !things.Exists(thing => IsAt(line, thing)) && IsNear(line.Spot, stage)))]),
+                new Layer("things", [.. things.Select(thing => PlotSymbols.Of(thing, LabelOf(thing, plan, inside[thing.Spot], atThings[thing.Name])))]),
+                new Layer("people", [.. Places(lines.Where(line => !near.Exists(thing => IsAt(line, thing)) && IsNear(line.Spot, stage)))]),
                 new Layer("wedges", [.. Wedges(plan, stage, act)]),
             ]);
     }
@@ -54,13 +56,14 @@ internal static class StagePlotDrawing
     private static bool IsAt(PatchLine line, Placed thing) =>
         string.Equals(NameOfThing(line), thing.Name, StringComparison.OrdinalIgnoreCase);
 
-    private static Label LabelOf(Placed thing, Plan plan, IEnumerable<PatchLine> lines)
+    // What stands in the middle of another thing, as a stage box in its rack, is named with it.
+    private static Label LabelOf(Placed thing, Plan plan, IEnumerable<string> inside, IEnumerable<PatchLine> lines)
     {
         var second = thing.Look switch
         {
             Look.Stack => Boxes(plan.Sound.Stacks.FirstOrDefault(stack => stack.Address == thing.Address)),
             Look.KeepClear => $"keep {Domain.Wording.Numbers.Plain(thing.Covers.Width, 1)} m clear",
-            _ => ChannelWords.Of(lines.Select(line => line.Channel)),
+            _ => string.Join(" · ", ((IEnumerable<string>)[string.Join(", ", inside), ChannelWords.Of(lines.Select(line => line.Channel))]).Where(part => part.Length > 0)),
         };
         return Label(thing.Name, second);
     }

@@ -74,14 +74,17 @@ internal static class DaySheetViews
     {
         var isManager = IsManager(person);
         return new(
-            Cell.Of(person.Name) with { Strong = true }, Cell.Of(person.Does), cells.Of(person.Call), showsPrivate || isManager ? cells.Of(person.Phone) : Cell.Blank);
+            Cell.Of(person.Name) with { Strong = true }, Cell.Of(person.Does), cells.Of(person.Call), showsPrivate || isManager ? Phone(person.Phone, cells) : Cell.Blank);
     }
 
     /// <summary>Whose number everybody may have.</summary>
     public static bool IsManager(Person person) => person.Does.Contains("production manager", StringComparison.OrdinalIgnoreCase);
 
     private static DaySheetView.PersonLine ContactOf(Contact contact, Cells cells) =>
-        new(Cell.Of(contact.Name), Cell.Of(contact.Role), Cell.Blank, cells.Of(contact.Phone));
+        new(Cell.Of(contact.Name), Cell.Of(contact.Role), Cell.Blank, Phone(contact.Phone, cells));
+
+    // A number is dialled in one go: no line may part it.
+    private static Cell Phone(Given<string>? phone, Cells cells) => cells.Of(phone) is var cell ? cell with { Text = cell.Text.Replace(' ', '\u00A0') } : cell;
 
     private static IEnumerable<PairView> Limits(Plan plan, Cells cells)
     {
@@ -131,7 +134,7 @@ internal static class DaySheetViews
     }
 
     private static DaySheetView.QuestionLine QuestionOf(Doubt doubt, Plan plan, Cells cells) => new(
-        Cell.Of(doubt.Subject),
+        Cell.Of(doubt.Subject.Replace(" / ", ", ").Replace('-', ' ')),
         Cell.Of(doubt.Written ?? ""),
         Cell.Of(doubt.Who ?? ""),
         doubt.By is { } by && plan.ShowDate is { } near ? Cell.Date(by.Resolve(near)) : Cell.Of(cells.Note(doubt)));

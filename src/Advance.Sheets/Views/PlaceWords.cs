@@ -8,7 +8,7 @@ internal static class PlaceWords
 {
     private static readonly string[] Areas = ["DSR", "DSC", "DSL", "SR", "C", "SL", "USR", "USC", "USL"];
 
-    /// <summary><c>SR 2.6 m US 1.5 m</c>, <c>drums</c>, <c>USL</c>.</summary>
+    /// <summary><c>SR 2.6 m US 1.5 m</c>, <c>6 m US of hall door line</c>, <c>drums</c>, <c>USL</c>.</summary>
     public static string Of(Place place, Speech speech) => place switch
     {
         Place.AtArea area => Areas[(int)area.Area],
@@ -31,6 +31,11 @@ internal static class PlaceWords
 
     private static string Measured(Place.Measured place, Speech speech)
     {
+        if (place.Of is { } from && place.Sideways.Meters <= 0)
+        {
+            return $"{speech.Say(UnitsNet.Length.FromMeters(Math.Abs(place.Upstage.Meters)))} {(place.Upstage.Meters < 0 ? "DS" : "US")} of {from}";
+        }
+
         var parts = new List<string>();
         if (place.Sideways.Meters > 0)
         {

@@ -7,7 +7,7 @@ namespace Advance.Sheets.Views;
 /// <summary>Makes the pull list.</summary>
 internal static class PullListViews
 {
-    private const int MostNames = 3;
+    private const int MostNames = 2;
 
     /// <summary>The pull list of the whole gig.</summary>
     public static PullListView Of(Plan plan)
@@ -43,16 +43,19 @@ internal static class PullListViews
 
     private static PullListView.Line LineOf(StockLine line, Cells cells, Speech speech) => new(
         Cell.Of(line.Kind?.Shelf ?? ""),
-        cells.Of(line.Need),
+        Short(cells.Of(line.Need)),
         line.Spare.Value is 0 ? Cell.Blank : cells.Of(line.Spare) with { Tbc = null },
         cells.Of(line.Total) with { Strong = true, Tbc = null },
-        Cell.Of(line.Kind?.Packs is { } packs ? $"{packs.Count} to {packs.Item}" : "each"),
+        Cell.Of(line.Kind?.Packs is { } packs ? $"{packs.Count} a {packs.Item}" : "each"),
         Cell.Of(line.Kind?.Name ?? line.Item),
         Cell.Of(line.Item),
         Weight(line, speech),
         Cell.Of(NamesOf(line.Pieces)),
-        Short(line),
-        Cell.Of(string.Join("; ", Remarks(line))));
+        Missing(line),
+        Cell.Of(string.Join("; ", Remarks(line))) with { Tbc = cells.NoteOf(line.Need.RestsOn) });
+
+    // Who must answer stands in the remark, where there is room for it.
+    private static Cell Short(Cell cell) => cell.Tbc is null ? cell : cell with { Tbc = "" };
 
     private static UnitsNet.Mass? WeightOf(StockLine line) =>
         line.Kind?.Weight is { } given && given.Is(out var weight) && line.Total.Value is { } count ? weight * count : null;
@@ -65,10 +68,10 @@ internal static class PullListViews
         }
 
         var amount = speech.Units == UnitSystem.Metric ? weight.Kilograms : weight.Pounds;
-        return Cell.Number(amount, Numbers.Plain(amount, 1));
+        return Cell.Number(amount, Numbers.Plain(amount, amount < 1 ? 2 : 1));
     }
 
-    private static Cell Short(StockLine line)
+    private static Cell Missing(StockLine line)
     {
         if (line.Short.Value is not > 0)
         {

@@ -39,7 +39,7 @@ public sealed partial class CodeConventions
         Assert.DoesNotContain(names, name => DrawerName().IsMatch(name));
     }
 
-    [GeneratedRegex(@"^(?:public |internal |sealed |static |abstract |partial |readonly |file )*(?:class|record struct|record|struct|interface|enum) (?<name>\w+)", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^(?:public |internal |sealed |static |abstract |partial |readonly |ref |file )*(?:class|record struct|record|struct|interface|enum) (?<name>\w+)", RegexOptions.Multiline)]
     private static partial Regex TopLevelType();
 
     [GeneratedRegex("Helper|Manager|Util|Common|Misc")]
