@@ -30,6 +30,9 @@ public sealed record Wording
     /// <summary>After a group's head on a page that it goes on to.</summary>
     public string Continued { get; init; } = "continued";
 
+    /// <summary>Over the workbook's column that says in which group a row is.</summary>
+    public string Group { get; init; } = "Group";
+
     /// <summary>Before the ratio of a drawing and the name of the paper, as in <c>1 : 50 at A4</c>.</summary>
     public string At { get; init; } = "at";
 }

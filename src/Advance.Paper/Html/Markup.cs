@@ -27,6 +27,7 @@ internal sealed class Markup
     public Markup Open(string name, params ReadOnlySpan<(string Name, string? Value)> attributes)
     {
         Tag(name, attributes);
+        text.Append('>');
         return this;
     }
 
@@ -42,7 +43,7 @@ internal sealed class Markup
     public Markup Void(string name, params ReadOnlySpan<(string Name, string? Value)> attributes)
     {
         Tag(name, attributes);
-        text.Insert(text.Length - 1, '/');
+        text.Append("/>");
         if (IsBlock(name))
             text.Append('\n');
         return this;
@@ -83,8 +84,6 @@ internal sealed class Markup
             Escape(value);
             text.Append('"');
         }
-
-        text.Append('>');
     }
 
     private void Escape(string content)

@@ -6,6 +6,11 @@ namespace Advance.Paper.Html;
 /// <summary>Writes tables.</summary>
 internal sealed class TableHtml(Markup page, InlineHtml inlines)
 {
+    // Labels and figures up to this many letters do not wrap.
+    private const int Short = 14;
+
+    private bool[] isShort = [];
+
     public static string? Class(Verdict verdict) => verdict switch
     {
         Verdict.CannotBeJudged => "unknown",
@@ -15,6 +20,7 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
 
     public void Write(Table table)
     {
+        isShort = ShortColumns(table);
         page.Open("div", ("class", "wide")).Open("table", ("id", table.Id is { } id ? Markup.Id(id) : null));
         if (table.Caption.Count > 0)
         {
@@ -84,7 +90,7 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
                 break;
             var span = row.Kind == RowKind.Hold ? table.Columns.Count : Math.Clamp(cell.Span, 1, table.Columns.Count - at);
             inlines.Around = $"{FirstWords.Plain(table.Columns[at].Head)} {name}".Trim();
-            page.Open("td", ("class", Class(table.Columns[at], cell)), ("colspan", span > 1 ? $"{span}" : null));
+            page.Open("td", ("class", Class(table.Columns[at], isShort[at] && span == 1, cell)), ("colspan", span > 1 ? $"{span}" : null));
             inlines.Write(cell.Text);
             page.Close("td");
             at += span;
@@ -96,10 +102,35 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
         inlines.Around = "";
     }
 
-    private static string? Class(TableColumn column, Cell? cell = null)
+    private static string? Class(TableColumn column, bool isWhole = false, Cell? cell = null)
     {
-        var align = (cell?.Align ?? column.Align) switch { Align.Right => "right", Align.Centre => "centre", _ => "" };
-        var all = $"{align} {(column.Strong ? "strong" : "")} {Class(cell?.Verdict ?? Verdict.Plain)}".Trim();
-        return all.Length == 0 ? null : all.Replace("  ", " ");
+        var classes = new List<string>();
+        if ((cell?.Align ?? column.Align) is var align && align != Align.Left)
+            classes.Add(align == Align.Right ? "right" : "centre");
+        if (column.Strong)
+            classes.Add("strong");
+        if (isWhole)
+            classes.Add("whole");
+        if (cell is not null && Class(cell.Verdict) is { } verdict)
+            classes.Add(verdict);
+        return classes.Count == 0 ? null : string.Join(' ', classes);
+    }
+
+    private static bool[] ShortColumns(Table table)
+    {
+        var columns = new bool[table.Columns.Count];
+        Array.Fill(columns, true);
+        foreach (var row in table.Groups.SelectMany(g => g.Rows))
+        {
+            var at = 0;
+            foreach (var cell in row.Cells)
+            {
+                if (at < columns.Length && cell.Span == 1 && row.Kind != RowKind.Hold)
+                    columns[at] &= FirstWords.Plain(cell.Text).Length <= Short;
+                at += Math.Clamp(cell.Span, 1, columns.Length);
+            }
+        }
+
+        return columns;
     }
 }

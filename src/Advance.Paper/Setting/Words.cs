@@ -19,7 +19,7 @@ internal static class Words
 
     /// <summary>True for what is never printed: control characters and marks that turn the direction of writing.</summary>
     public static bool IsDropped(char c) =>
-        c is '\u00AD' or '\uFEFF' or '\u200E' or '\u200F' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069')
+        c is '\u00AD' or '\uFEFF' or '\uFFFE' or '\uFFFF' or '\u200E' or '\u200F' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069')
         || (char.IsControl(c) && !IsSpace(c));
 
     private static bool IsSpace(char c) => c is ' ' or '\t' or '\n' or '\r' or '\f' or '\v' or '\u0085' or '\u200B' || IsWideSpace(c);

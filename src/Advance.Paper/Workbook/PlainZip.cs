@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 
@@ -14,7 +15,11 @@ internal static class PlainZip
     private const string Relations = "_rels/.rels";
     private const string ByChance = "package/services/metadata/core-properties/";
 
-    public static byte[] Normalise(byte[] workbook, DateTime day)
+    /// <summary>Packs a workbook anew.</summary>
+    /// <param name="workbook">As the library wrote it.</param>
+    /// <param name="day">The time of all parts.</param>
+    /// <param name="sums">Sums whose results are put beside their formulas: the library cannot work them out.</param>
+    public static byte[] Normalise(byte[] workbook, DateTime day, IReadOnlyList<WrittenSum> sums)
     {
         using var source = new ZipArchive(new MemoryStream(workbook), ZipArchiveMode.Read);
         var oldName = source.Entries.FirstOrDefault(e => e.FullName.StartsWith(ByChance, StringComparison.Ordinal))?.FullName;
@@ -27,17 +32,17 @@ internal static class PlainZip
                 var written = zip.CreateEntry(entry.FullName == oldName ? CoreProperties : entry.FullName, CompressionLevel.Fastest);
                 written.LastWriteTime = new DateTimeOffset(DateTime.SpecifyKind(day, DateTimeKind.Unspecified), TimeSpan.Zero);
                 using var to = written.Open();
-                Copy(entry, to, oldName);
+                Copy(entry, to, oldName, sums.Where(s => entry.FullName == $"xl/worksheets/sheet{s.Tab}.xml").ToList());
             }
         }
 
         return target.ToArray();
     }
 
-    private static void Copy(ZipArchiveEntry entry, Stream to, string? oldName)
+    private static void Copy(ZipArchiveEntry entry, Stream to, string? oldName, List<WrittenSum> sums)
     {
         using var from = entry.Open();
-        if (entry.FullName is not (ContentTypes or Relations))
+        if (entry.FullName is not (ContentTypes or Relations) && sums.Count == 0)
         {
             from.CopyTo(to);
             return;
@@ -47,7 +52,20 @@ internal static class PlainZip
         var text = reader.ReadToEnd();
         if (oldName is not null)
             text = text.Replace(oldName, CoreProperties, StringComparison.Ordinal);
-        to.Write(Encoding.UTF8.GetBytes(entry.FullName == Relations ? Numbered(text) : text));
+        if (entry.FullName == Relations)
+            text = Numbered(text);
+        foreach (var sum in sums)
+            text = WithResult(text, sum);
+        to.Write(Encoding.UTF8.GetBytes(text));
+    }
+
+    private static string WithResult(string sheet, WrittenSum sum)
+    {
+        const string end = "</x:f>";
+        var cell = sheet.IndexOf($" r=\"{sum.Cell}\"", StringComparison.Ordinal);
+        var at = cell < 0 ? -1 : sheet.IndexOf(end, cell, StringComparison.Ordinal);
+        var amount = sum.Amount.ToString("R", CultureInfo.InvariantCulture);
+        return at < 0 ? sheet : sheet.Insert(at + end.Length, $"<x:v>{amount}</x:v>");
     }
 
     /// <summary>Relations of the package by number: their ids were drawn by chance, and nothing asks for them by id.</summary>

@@ -5,55 +5,55 @@ using ClosedXML.Excel;
 namespace Advance.Paper.Workbook;
 
 /// <summary>Writes one table on a tab: a row of heads, the rows, and where it has groups a first column that says which.</summary>
-internal sealed class TableTab(IXLWorksheet tab, Table table, Faults faults)
+internal sealed class TableTab(IXLWorksheet tab, Table table, Wording words, Faults faults, List<WrittenSum> sums)
 {
+    private const double LineHeight = 13.5;
     private const int FirstBodyRow = 2;
     private const int LeastWidth = 6;
     private const int MostWidth = 60;
 
     private readonly bool hasGroups = table.Groups.Any(g => g.Head.Count > 0);
-    private readonly double[] widths = new double[table.Columns.Count + 1];
+    private readonly int[] widths = new int[table.Columns.Count + 1];
+    private readonly List<(int Row, int Column, string Text)> tall = [];
     private int at = 1;
 
     private int First => hasGroups ? 2 : 1;
 
     private int Last => First + table.Columns.Count - 1;
 
-    /// <summary>Writes the table; answers whether it has formulas.</summary>
-    public bool Write()
+    public void Write()
     {
         WriteHead();
-        var hasFormulas = false;
         foreach (var group in table.Groups)
             foreach (var row in group.Rows)
-                hasFormulas |= WriteRow(row, FirstWords.Plain(group.Head));
+                WriteRow(row, FirstWords.Plain(group.Head), isFoot: false);
         var lastRow = at - 1;
         if (lastRow > 1)
             tab.Range(1, 1, lastRow, Last).SetAutoFilter();
         foreach (var row in table.Foot)
-            hasFormulas |= WriteRow(row, "");
+            WriteRow(row, "", isFoot: true);
         tab.SheetView.FreezeRows(1);
         var keys = table.Columns.TakeWhile(c => c.IsKey).Count();
         if (keys > 0)
             tab.SheetView.FreezeColumns(First - 1 + keys);
         SetWidths();
-        return hasFormulas;
+        SetHeights();
     }
 
     private void WriteHead()
     {
         if (hasGroups)
-            Put(1, table.Caption.Count > 0 ? FirstWords.Plain(table.Caption) : "Group");
+        {
+            Put(1, words.Group);
+            Align(tab.Column(1).Style, Tree.Align.Left);
+        }
+
         for (var i = 0; i < table.Columns.Count; i++)
         {
             var column = table.Columns[i];
             var head = FirstWords.Plain(column.Head);
             Put(First + i, column.Unit.Length == 0 ? head : $"{head} ({column.Unit})".TrimStart());
-            var style = tab.Column(First + i).Style;
-            style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
-            style.Alignment.WrapText = true;
-            if (column.Align != Align.Left)
-                style.Alignment.Horizontal = column.Align == Align.Right ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Center;
+            Align(tab.Column(First + i).Style, column.Align);
         }
 
         var heads = tab.Range(1, 1, 1, Last).Style;
@@ -69,9 +69,20 @@ internal sealed class TableTab(IXLWorksheet tab, Table table, Faults faults)
         }
     }
 
-    private bool WriteRow(Row row, string group)
+    private static void Align(IXLStyle style, Align align)
     {
-        var hasFormulas = false;
+        style.Alignment.Vertical = XLAlignmentVerticalValues.Center;
+        style.Alignment.WrapText = true;
+        style.Alignment.Horizontal = align switch
+        {
+            Tree.Align.Right => XLAlignmentHorizontalValues.Right,
+            Tree.Align.Centre => XLAlignmentHorizontalValues.Center,
+            _ => XLAlignmentHorizontalValues.Left,
+        };
+    }
+
+    private void WriteRow(Row row, string group, bool isFoot)
+    {
         if (hasGroups)
         {
             Cells.SetText(tab.Cell(at, 1), group);
@@ -83,34 +94,49 @@ internal sealed class TableTab(IXLWorksheet tab, Table table, Faults faults)
         {
             if (column >= table.Columns.Count)
                 break;
-            hasFormulas |= WriteCell(tab.Cell(at, First + column), cell, column, row.Kind);
-            if (row.Kind == RowKind.Hold)
-                break;
-            column += Math.Clamp(cell.Span, 1, table.Columns.Count - column);
+            var target = tab.Cell(at, First + column);
+            var span = row.Kind == RowKind.Hold ? table.Columns.Count : Math.Clamp(cell.Span, 1, table.Columns.Count - column);
+            WriteCell(target, cell, column, span, row.Kind);
+            if (cell.Align is { } align)
+                Align(target.Style, align);
+            if (span > 1)
+                Spread(target, span, isFoot);
+            column += span;
         }
 
         if (row.Kind is RowKind.Total or RowKind.Hold)
             tab.Range(at, 1, at, Last).Style.Font.Bold = true;
         at++;
-        return hasFormulas;
     }
 
-    private bool WriteCell(IXLCell target, Cell cell, int column, RowKind kind)
+    /// <summary>Rows that are sorted and filtered have no merged cells; there a long text runs on over its empty neighbours.</summary>
+    private void Spread(IXLCell target, int span, bool isFoot)
+    {
+        if (isFoot)
+            tab.Range(at, target.Address.ColumnNumber, at, target.Address.ColumnNumber + span - 1).Merge();
+        else
+            target.Style.Alignment.WrapText = false;
+    }
+
+    private void WriteCell(IXLCell target, Cell cell, int column, int span, RowKind kind)
     {
         var value = cell.Value ?? OnlyDatum(cell);
         if (value is not null && ValueCells.Set(target, value, table.Columns[column].Unit, FirstBodyRow, faults))
         {
             Widen(First + column, FirstWords.Plain(cell.Text));
-            return value is SumValue;
+            if (value is SumValue sum)
+                sums.Add(new WrittenSum(tab.Position, target.Address.ToString()!, sum.Amount));
+            return;
         }
 
         var text = PlainText.Of(cell.Text);
         Cells.SetText(target, text);
-        if (cell.Span == 1 && kind != RowKind.Hold)
+        if (span == 1)
             Widen(First + column, text);
-        if (kind == RowKind.Sub && text.Length > 0 && table.Columns[column].Align == Align.Left)
+        if (span == 1 && (text.Length > MostWidth || text.Contains('\n', StringComparison.Ordinal)))
+            tall.Add((at, First + column, text));
+        if (kind == RowKind.Sub && text.Length > 0 && table.Columns[column].Align == Tree.Align.Left)
             target.Style.Alignment.Indent = 1;
-        return false;
     }
 
     private static MachineValue? OnlyDatum(Cell cell)
@@ -147,6 +173,18 @@ internal sealed class TableTab(IXLWorksheet tab, Table table, Faults faults)
     private void SetWidths()
     {
         for (var column = 1; column <= Last; column++)
-            tab.Column(column).Width = Math.Clamp(widths[column - 1] + 2, LeastWidth, MostWidth);
+            tab.Column(column).Width = Width(column);
+    }
+
+    private int Width(int column) => Math.Clamp(widths[column - 1] + 2, LeastWidth, MostWidth);
+
+    /// <summary>Not each program makes rows as high as their lines by itself.</summary>
+    private void SetHeights()
+    {
+        foreach (var row in tall.GroupBy(t => t.Row))
+        {
+            var lines = row.Max(t => t.Text.Split('\n').Sum(line => Math.Max(1, (line.Length + Width(t.Column) - 1) / Width(t.Column))));
+            tab.Row(row.Key).Height = Math.Min(lines, 30) * LineHeight;
+        }
     }
 }

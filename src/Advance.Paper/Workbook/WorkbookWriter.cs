@@ -16,7 +16,7 @@ internal static class WorkbookWriter
         var day = document.Info.Issued?.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc) ?? NoDay;
         Describe(book, document.Info, day);
         var names = new TabNames();
-        var hasFormulas = false;
+        var sums = new List<WrittenSum>();
         foreach (var sheet in document.Sheets)
         {
             faults.Sheet = sheet.Id;
@@ -24,7 +24,7 @@ internal static class WorkbookWriter
             {
                 faults.Place = table.Id ?? FirstWords.Of(table);
                 var tab = book.Worksheets.Add(names.Next(sheet.Title, FirstWords.Plain(table.Caption)));
-                hasFormulas |= new TableTab(tab, table, faults).Write();
+                new TableTab(tab, table, words, faults, sums).Write();
                 PrintSetup.Apply(tab, sheet, words);
             }
         }
@@ -33,8 +33,8 @@ internal static class WorkbookWriter
         if (book.Worksheets.Count == 0)
             Cells.SetText(book.Worksheets.Add(names.Next(document.Info.Title, "")).Cell(1, 1), document.Info.Title);
         using var stream = new MemoryStream();
-        book.SaveAs(stream, validate: false, evaluateFormulae: hasFormulas);
-        return PlainZip.Normalise(stream.ToArray(), day);
+        book.SaveAs(stream, validate: false, evaluateFormulae: false);
+        return PlainZip.Normalise(stream.ToArray(), day, sums);
     }
 
     private static void Describe(XLWorkbook book, DocumentInfo info, DateTime day)
