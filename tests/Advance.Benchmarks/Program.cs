@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Advance.Paper;
+using Advance.Paper.Tree;
 using Advance.Tests.Paper.Examples;
 
 namespace Advance.Benchmarks;
@@ -9,22 +10,23 @@ internal static class Program
 {
     private static int Main(string[] args)
     {
-        if (args is ["print", var folder])
-            return Print(folder);
+        if (args is not ["print", var folder])
+            return 0;
+        Directory.CreateDirectory(folder);
+        Print(folder, "harvest-supper", HarvestSupper.Document);
+        Print(folder, "horrors", Horrors.Document);
         return 0;
     }
 
-    private static int Print(string folder)
+    private static void Print(string folder, string name, Document document)
     {
-        Directory.CreateDirectory(folder);
         var watch = Stopwatch.StartNew();
-        var printing = Printer.Print(HarvestSupper.Document);
-        Console.WriteLine($"harvest-supper: {printing.PageCount} pages, {watch.ElapsedMilliseconds} ms cold");
+        var printing = Printer.Print(document);
+        Console.WriteLine($"{name}: {printing.PageCount} pages in {watch.ElapsedMilliseconds} ms");
         foreach (var fault in printing.Faults)
             Console.WriteLine($"  {fault.Kind} {fault.Sheet} {fault.Place}: {fault.Text}");
-        File.WriteAllBytes(Path.Combine(folder, "harvest-supper.pdf"), printing.Pdf!);
-        File.WriteAllText(Path.Combine(folder, "harvest-supper.html"), printing.Html);
-        File.WriteAllBytes(Path.Combine(folder, "harvest-supper.xlsx"), printing.Workbook!);
-        return 0;
+        File.WriteAllBytes(Path.Combine(folder, $"{name}.pdf"), printing.Pdf!);
+        File.WriteAllText(Path.Combine(folder, $"{name}.html"), printing.Html);
+        File.WriteAllBytes(Path.Combine(folder, $"{name}.xlsx"), printing.Workbook!);
     }
 }

@@ -100,7 +100,7 @@ internal sealed class Furniture
         var first = rest with { Size = rest.Size * 9 / 8, IsStrong = true };
         var texts = sheet.Head.Lines.Select((line, i) => composer.Compose(line, i == 0 ? first : rest)).ToList();
         var title = composer.Compose(sheet.Head.Title, new TypeStyle(composer.Scale.Title, IsStrong: true, Shade.Ink)).Most;
-        var most = Math.Min(texts.Max(t => t.Most), Math.Max(width * 2 / 5, edge - (title * 4 / 5) - MiddleGap));
+        var most = Math.Min(texts.Max(t => t.Most), Math.Max(width * 2 / 5, edge - (title * 7 / 10) - (MiddleGap / 2)));
         foreach (var text in texts)
         {
             var lines = text.Fit(most);

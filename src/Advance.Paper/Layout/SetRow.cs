@@ -14,7 +14,7 @@ internal sealed record SetRow(Row Row, List<SetCell> Cells)
         if (Row.Kind != RowKind.Sub)
             return 0;
         foreach (var other in Cells)
-            if (!other.Text.IsEmpty && other.Text.HasWords)
+            if (other.Align == Align.Left && other.Text.HasWords)
                 return ReferenceEquals(other, cell) ? scale.Body : 0;
         return 0;
     }

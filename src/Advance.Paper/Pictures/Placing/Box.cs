@@ -24,5 +24,7 @@ internal readonly record struct Box(int Left, int Top, int Right, int Bottom)
     public Box With(Box other) => other.IsEmpty ? this
         : new(Math.Min(Left, other.Left), Math.Min(Top, other.Top), Math.Max(Right, other.Right), Math.Max(Bottom, other.Bottom));
 
-    public Box Grown(int by) => new(Left - by, Top - by, Right + by, Bottom + by);
+    public Box Grown(int by) => Grown(by, by);
+
+    public Box Grown(int x, int y) => new(Left - x, Top - y, Right + x, Bottom + y);
 }

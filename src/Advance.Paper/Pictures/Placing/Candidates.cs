@@ -48,10 +48,10 @@ internal static class Candidates
             yield return Place(x, y, width, height);
     }
 
-    /// <summary>Farther and farther off, to be joined by a leader.</summary>
-    public static IEnumerable<Box> Around(Box of, int width, int height)
+    /// <summary>Farther and farther off, to be joined by a leader; not too near where many shall find room.</summary>
+    public static IEnumerable<Box> Around(Box of, int width, int height, bool isHeaped)
     {
-        foreach (var ring in Rings)
+        foreach (var ring in isHeaped ? Rings.Skip(2) : Rings)
             foreach (var (wayX, wayY) in Ways)
             {
                 // The middle of the label moves on an ellipse that keeps its edge at the ring's distance.

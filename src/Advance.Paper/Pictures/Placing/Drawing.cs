@@ -7,7 +7,6 @@ namespace Advance.Paper.Pictures.Placing;
 internal sealed class Drawing
 {
     private readonly Scene scene;
-    private readonly Frame frame;
     private readonly Composer composer;
     private readonly Obstacles obstacles = new();
     private readonly List<Named> named = [];
@@ -15,26 +14,33 @@ internal sealed class Drawing
     public Drawing(Scene scene, Frame frame, Composer composer)
     {
         this.scene = scene;
-        this.frame = frame;
+        Frame = frame;
         this.composer = composer;
         foreach (var layer in scene.Layers)
             foreach (var shape in layer.Shapes)
                 Take(shape, layer.KeepsLabelsOff);
-        var number = Measure(new Label([new LabelLine("88")]));
-        Labels = new LabelPlacer(obstacles, number.Width, number.Height).Place(named);
-        Covered = obstacles.Bounds;
     }
 
-    public IReadOnlyList<PlacedLabel> Labels { get; }
+    public Frame Frame { get; }
+
+    public IReadOnlyList<PlacedLabel> Labels { get; private set; } = [];
 
     /// <summary>What shapes, labels and leaders cover, in 0.1 mm from the frame's corner.</summary>
-    public Box Covered { get; }
+    public Box Covered => obstacles.Bounds;
+
+    /// <summary>Places the labels.</summary>
+    /// <param name="room">None stands outside of it.</param>
+    public void PlaceLabels(Box room)
+    {
+        var number = Measure(new Label([new LabelLine("88")]));
+        Labels = new LabelPlacer(obstacles, room, number.Width, number.Height).Place(named);
+    }
 
     /// <summary>All marks, measured from the frame's corner.</summary>
     public List<Mark> Marks()
     {
         var marks = new List<Mark>();
-        var shapes = new ShapeMarks(frame, composer);
+        var shapes = new ShapeMarks(Frame, composer);
         foreach (var layer in scene.Layers)
         {
             var from = marks.Count;
@@ -62,10 +68,10 @@ internal sealed class Drawing
                 TakeSymbol(symbol);
                 break;
             case Lettering lettering:
-                obstacles.Add(new Obstacle.Words("", LetteringMarks.Box(lettering, frame, composer)));
+                obstacles.Add(new Obstacle.Words("", LetteringMarks.Box(lettering, Frame, composer)));
                 break;
             case Dimension dimension:
-                var (line, text) = DimensionMarks.Obstacles(dimension, frame, composer);
+                var (line, text) = DimensionMarks.Obstacles(dimension, Frame, composer);
                 obstacles.Add(new Obstacle.Wire("", line));
                 obstacles.Add(new Obstacle.Words("", text));
                 break;
@@ -106,7 +112,7 @@ internal sealed class Drawing
     {
         if (ShapePoints.Of(shape) is not var (points, isClosed) || points.Length == 0)
             return null;
-        return new Outline(Array.ConvertAll(points, frame.Tenths), isClosed);
+        return new Outline(Array.ConvertAll(points, Frame.Tenths), isClosed);
     }
 
     private (int Width, int Height) Measure(Label label)
@@ -119,6 +125,6 @@ internal sealed class Drawing
             height += LabelMarks.LineHeight(style);
         }
 
-        return (Frame.UpToTenths(width), Frame.UpToTenths(height));
+        return (Placing.Frame.UpToTenths(width), Placing.Frame.UpToTenths(height));
     }
 }

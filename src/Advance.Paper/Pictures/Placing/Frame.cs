@@ -13,7 +13,9 @@ internal readonly record struct Frame(double Left, double Top, double Scale)
     /// <summary>In 0.1 mm of the paper.</summary>
     public (int X, int Y) Tenths(Point point) => (Tenths((point.X - Left) * Scale), Tenths((point.Y - Top) * Scale));
 
-    public static int Tenths(double mm) => (int)Math.Clamp(Math.Round(mm * 10, MidpointRounding.AwayFromZero), -PaperLimit, PaperLimit);
+    /// <summary>0.1 mm. First rounded finely, so that what lies between two of them falls the same way wherever the scene stands.</summary>
+    public static int Tenths(double mm) => (int)Math.Clamp(
+        Math.Round(Math.Round(mm * 10, 5, MidpointRounding.ToEven), MidpointRounding.AwayFromZero), -PaperLimit, PaperLimit);
 
     /// <summary>In 1/1000 pt of the paper.</summary>
     public (int X, int Y) Mils(Point point) => (Mils((point.X - Left) * Scale), Mils((point.Y - Top) * Scale));

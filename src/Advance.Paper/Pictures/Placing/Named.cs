@@ -21,6 +21,17 @@ internal sealed record Named(string Id, Label Label, IReadOnlyList<Outline> Outl
         return true;
     }
 
+    /// <summary>A leader to the middle, cut off a little before it comes to the first of the symbol's own lines.</summary>
+    public Segment UpToEdge(Segment leader)
+    {
+        const int clear = 2;
+        var nearest = leader;
+        foreach (var outline in Outlines)
+            if (outline.Meeting(leader) is { } cut && cut.LengthSquared < nearest.LengthSquared)
+                nearest = cut;
+        return nearest == leader ? leader : nearest.Shortened(clear);
+    }
+
     /// <summary>True when a box lies inside of its widest line and on none of the others.</summary>
     public bool IsInside(Box box)
     {

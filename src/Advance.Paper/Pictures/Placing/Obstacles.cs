@@ -42,14 +42,16 @@ internal sealed class Obstacles
     /// <summary>True when nothing is in the way of a leader but the owner's own things and those that the owner stands in.</summary>
     /// <param name="line">From the label to the owner.</param>
     /// <param name="owner">The id of the symbol.</param>
-    public bool IsClear(Segment line, string owner)
+    /// <param name="passesThings">True when it may run over other symbols, as in a crowd it must.</param>
+    public bool IsClear(Segment line, string owner, bool passesThings = false)
     {
         var box = line.Bounds;
         for (var x = Down(box.Left); x <= Down(box.Right); x++)
             for (var y = Down(box.Top); y <= Down(box.Bottom); y++)
                 if (cells.TryGetValue((x, y), out var list))
                     foreach (var obstacle in list)
-                        if (obstacle.Owner != owner && obstacle.Meets(line) && !obstacle.Holds(line.X2, line.Y2))
+                        if (obstacle.Owner != owner && !(passesThings && obstacle is Obstacle.Thing)
+                            && obstacle.Meets(line) && !obstacle.Holds(line.X2, line.Y2))
                             return false;
         return true;
     }

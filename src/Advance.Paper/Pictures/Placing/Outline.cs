@@ -46,6 +46,17 @@ internal sealed class Outline
         return isClosed && ((points.Length > 2 && Side(points.Length - 1, 0).Crosses(line)) || Holds(line.X1, line.Y1));
     }
 
+    /// <summary>A line from its beginning to where it first comes to this outline; null when it never does.</summary>
+    public Segment? Meeting(Segment line)
+    {
+        Segment? nearest = null;
+        var sides = isClosed && points.Length > 2 ? points.Length : points.Length - 1;
+        for (var i = 0; i < sides; i++)
+            if (Side(i, (i + 1) % points.Length).CutOff(line) is { } cut && (nearest is null || cut.LengthSquared < nearest.Value.LengthSquared))
+                nearest = cut;
+        return nearest;
+    }
+
     private Segment Side(int from, int to) => new(points[from].X, points[from].Y, points[to].X, points[to].Y);
 
     /// <summary>True when a point lies inside: a ray to the right leaves the outline an odd number of times.</summary>

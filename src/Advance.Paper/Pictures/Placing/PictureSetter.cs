@@ -7,6 +7,7 @@ namespace Advance.Paper.Pictures.Placing;
 internal sealed class PictureSetter(Composer composer, Faults faults, string atPaper)
 {
     private const int MostTries = 24;
+    private const int MostFitting = 4;
     private const int KeyGap = 4000;
 
     /// <summary>Each scene as it came out last.</summary>
@@ -26,27 +27,35 @@ internal sealed class PictureSetter(Composer composer, Faults faults, string atP
 
         var isScaled = scene.Scaling == Scaling.Ratio;
         var bar = isScaled ? ScaleBar.Height(composer) + composer.Scale.Body : 0;
-        var room = (Width: Frame.Tenths(Mil.ToMm(width)), Height: Frame.Tenths(Mil.ToMm(height - bar)));
-        Drawing? drawing = null;
-        var key = SetLines.Empty;
-        Frame frame = default;
-        var ratio = 0;
+        var best = Best(scene, extent, width, height - bar);
+        if (best.Key.Count > 0)
+            faults.Add(FaultKind.LabelsInKey, $"In the picture \"{scene.Title}\" some labels found no room; they are listed under it.");
+        return Done[scene] = Finish(scene, best, width);
+    }
+
+    /// <summary>The largest scale at which all fits and each label stands for itself; where there is none, that with the fewest numbers.</summary>
+    private Trial Best(Scene scene, Extent extent, int width, int height)
+    {
+        int roomWidth = Frame.Tenths(Mil.ToMm(width)), roomHeight = Frame.Tenths(Mil.ToMm(height));
+        Trial? best = null;
+        var last = default(Trial);
         var tries = 0;
-        foreach (var (next, of) in Scales(scene, extent, Mil.ToMm(width), Mil.ToMm(height - bar)))
+        foreach (var (scale, ratio) in Scales(scene, extent, Mil.ToMm(width), Mil.ToMm(height)))
         {
-            (frame, ratio) = (new Frame(extent.Left, extent.Top, next), of);
-            drawing = new Drawing(scene, frame, composer);
-            key = KeyLines(drawing.Labels, width);
-            var needed = drawing.Covered.Height + Frame.UpToTenths(key.Height);
-            if ((drawing.Covered.Width <= room.Width && needed <= room.Height) || ++tries == MostTries)
+            var drawing = new Drawing(scene, new Frame(extent.Left, extent.Top, scale), composer);
+            var slack = (X: (roomWidth - drawing.Covered.Width) / 2, Y: (roomHeight - drawing.Covered.Height) / 2);
+            drawing.PlaceLabels(drawing.Covered.Grown(Math.Max(0, slack.X), Math.Max(0, slack.Y)));
+            var key = KeyLines(drawing.Labels, width);
+            last = new Trial(drawing, ratio, key, drawing.Labels.Count(l => l.Number > 0));
+            if (slack.X < 0 || slack.Y < 0 || drawing.Covered.Height + Frame.UpToTenths(key.Height) > roomHeight)
+                continue;
+            if (best is null || last.Numbers < best.Value.Numbers)
+                best = last;
+            if (best.Value.Numbers == 0 || ++tries == MostFitting)
                 break;
         }
 
-        if (drawing is null)
-            return null;
-        if (key.Count > 0)
-            faults.Add(FaultKind.LabelsInKey, $"In the picture \"{scene.Title}\" some labels found no room; they are listed under it.");
-        return Done[scene] = Finish(scene, drawing, frame, isScaled ? ratio : 0, key, width);
+        return best ?? last;
     }
 
     /// <summary>The scales to be tried, from large to small.</summary>
@@ -65,8 +74,9 @@ internal sealed class PictureSetter(Composer composer, Faults faults, string atP
             yield return (scale, 0);
     }
 
-    private SetPicture Finish(Scene scene, Drawing drawing, Frame frame, int ratio, SetLines key, int width)
+    private SetPicture Finish(Scene scene, Trial trial, int width)
     {
+        var (drawing, ratio, key, _) = trial;
         var covered = drawing.Covered;
         var inkWidth = Frame.ToMils(covered.Right) - Frame.ToMils(covered.Left);
         var x = Math.Max(0, (width - inkWidth) / 2) - Frame.ToMils(covered.Left);
@@ -87,7 +97,7 @@ internal sealed class PictureSetter(Composer composer, Faults faults, string atP
 
         return new SetPicture(width, height, marks, scene.Title)
         {
-            Frame = frame,
+            Frame = drawing.Frame,
             Origin = (x, y),
             Labels = drawing.Labels,
         };
@@ -104,4 +114,10 @@ internal sealed class PictureSetter(Composer composer, Faults faults, string atP
 
         return composer.Compose(key, composer.Body).Fit(width);
     }
+
+    /// <param name="Drawing">The scene at the scale.</param>
+    /// <param name="Ratio">How many times smaller than life; 0 when that is not told.</param>
+    /// <param name="Key">What the numbers stand for.</param>
+    /// <param name="Numbers">How many labels are numbers.</param>
+    private readonly record struct Trial(Drawing Drawing, int Ratio, SetLines Key, int Numbers);
 }
