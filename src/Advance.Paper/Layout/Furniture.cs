@@ -96,7 +96,7 @@ internal sealed class Furniture
             return right;
         var edge = right - MiddleGap;
         // The head is read close by on each class of sheet.
-        var rest = composer.Body with { Size = Math.Clamp(composer.Scale.Body, composer.Scale.Small, 10_000) };
+        var rest = composer.Body with { Size = Math.Max(composer.Scale.Small, Math.Min(composer.Scale.Body, 10_000)) };
         var first = rest with { Size = rest.Size * 9 / 8, IsStrong = true };
         var texts = sheet.Head.Lines.Select((line, i) => composer.Compose(line, i == 0 ? first : rest)).ToList();
         var title = composer.Compose(sheet.Head.Title, new TypeStyle(composer.Scale.Title, IsStrong: true, Shade.Ink)).Most;

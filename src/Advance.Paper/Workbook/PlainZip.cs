@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 
@@ -11,8 +10,8 @@ namespace Advance.Paper.Workbook;
 internal static class PlainZip
 {
     private const string ContentTypes = "[Content_Types].xml";
-    private const string CoreProperties = "docProps/core.xml";
     private const string Relations = "_rels/.rels";
+    private const string CoreProperties = "docProps/core.xml";
     private const string ByChance = "package/services/metadata/core-properties/";
 
     /// <summary>Packs a workbook anew.</summary>
@@ -22,7 +21,7 @@ internal static class PlainZip
     public static byte[] Normalise(byte[] workbook, DateTime day, IReadOnlyList<WrittenSum> sums)
     {
         using var source = new ZipArchive(new MemoryStream(workbook), ZipArchiveMode.Read);
-        var oldName = source.Entries.FirstOrDefault(e => e.FullName.StartsWith(ByChance, StringComparison.Ordinal))?.FullName;
+        var oldName = source.Entries.FirstOrDefault(e => e.FullName.StartsWith(ByChance, StringComparison.Ordinal))?.FullName ?? CoreProperties;
         using var target = new MemoryStream();
         using (var zip = new ZipArchive(target, ZipArchiveMode.Create, leaveOpen: true))
         {
@@ -32,41 +31,33 @@ internal static class PlainZip
                 var written = zip.CreateEntry(entry.FullName == oldName ? CoreProperties : entry.FullName, CompressionLevel.Fastest);
                 written.LastWriteTime = new DateTimeOffset(DateTime.SpecifyKind(day, DateTimeKind.Unspecified), TimeSpan.Zero);
                 using var to = written.Open();
-                Copy(entry, to, oldName, sums.Where(s => entry.FullName == $"xl/worksheets/sheet{s.Tab}.xml").ToList());
+                Copy(entry, to, oldName, sums);
             }
         }
 
         return target.ToArray();
     }
 
-    private static void Copy(ZipArchiveEntry entry, Stream to, string? oldName, List<WrittenSum> sums)
+    private static void Copy(ZipArchiveEntry entry, Stream to, string oldName, IReadOnlyList<WrittenSum> sums)
     {
         using var from = entry.Open();
-        if (entry.FullName is not (ContentTypes or Relations) && sums.Count == 0)
-        {
-            from.CopyTo(to);
-            return;
-        }
-
         using var reader = new StreamReader(from, Encoding.UTF8);
-        var text = reader.ReadToEnd();
-        if (oldName is not null)
-            text = text.Replace(oldName, CoreProperties, StringComparison.Ordinal);
-        if (entry.FullName == Relations)
-            text = Numbered(text);
-        foreach (var sum in sums)
-            text = WithResult(text, sum);
-        to.Write(Encoding.UTF8.GetBytes(text));
+        var text = entry.FullName switch
+        {
+            ContentTypes => WithCoreProperties(reader.ReadToEnd()),
+            Relations => Numbered(reader.ReadToEnd().Replace(oldName, CoreProperties, StringComparison.Ordinal)),
+            _ when SheetXml.NumberOf(entry.FullName) is { } tab => SheetXml.Tidy(reader.ReadToEnd(), sums.Where(s => s.Tab == tab)),
+            _ => null,
+        };
+        if (text is null)
+            from.CopyTo(to);
+        else
+            to.Write(Encoding.UTF8.GetBytes(text));
     }
 
-    private static string WithResult(string sheet, WrittenSum sum)
-    {
-        const string end = "</x:f>";
-        var cell = sheet.IndexOf($" r=\"{sum.Cell}\"", StringComparison.Ordinal);
-        var at = cell < 0 ? -1 : sheet.IndexOf(end, cell, StringComparison.Ordinal);
-        var amount = sum.Amount.ToString("R", CultureInfo.InvariantCulture);
-        return at < 0 ? sheet : sheet.Insert(at + end.Length, $"<x:v>{amount}</x:v>");
-    }
+    /// <summary>The kind of the renamed part was told by the ending of its old name.</summary>
+    private static string WithCoreProperties(string types) =>
+        types.Replace("<Default Extension=\"psmdcp\"", $"<Override PartName=\"/{CoreProperties}\"", StringComparison.Ordinal);
 
     /// <summary>Relations of the package by number: their ids were drawn by chance, and nothing asks for them by id.</summary>
     private static string Numbered(string relations)
