@@ -21,19 +21,20 @@ internal static class Amounts
         value = default;
         cursor.SkipSpaces();
         var start = cursor.At;
-        var digit = cursor.Text.AsSpan(start).IndexOfAnyInRange('0', '9');
-        if (digit < 2 || cursor.Text[start + digit - 1] != ' ')
+        var digit = start + cursor.Text.AsSpan(start).IndexOfAnyInRange('0', '9');
+        var number = digit > start && cursor.Text[digit - 1] == '.' ? digit - 1 : digit;
+        if (number < start + 2 || cursor.Text[number - 1] != ' ')
         {
             return false;
         }
 
-        cursor.At = start + digit;
+        cursor.At = number;
         if (!Read(cursor, out var amount))
         {
             return false;
         }
 
-        value = (cursor.Written(start, start + digit), amount);
+        value = (cursor.Written(start, number), amount);
         return true;
     }
 

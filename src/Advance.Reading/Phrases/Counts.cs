@@ -22,7 +22,7 @@ internal static class Counts
 
     /// <summary>One number or several in a row, from 1.</summary>
     public static readonly Phrase<NumberRange> Range = new(
-        "number-range", "a number or a range of numbers", $@"{Patterns.Whole}(?:\s*(?:{Patterns.Minus}|to)\s*{Patterns.Whole})?", ["7", "10-11", "1 to 8"], ReadRange);
+        "number-range", "a number or a range of numbers", $@"{Patterns.Whole}(?:(?:\s*{Patterns.Minus}\s*|\s+to\s+){Patterns.Whole})?", ["7", "10-11", "1 to 8"], ReadRange);
 
     /// <summary>A whole number within limits.</summary>
     public static Phrase<int> Between(string name, int least, int most)
@@ -51,7 +51,7 @@ internal static class Counts
         var last = first;
         var after = cursor.At;
         cursor.SkipSpaces();
-        if (cursor.Take('-') || cursor.TakeWord("to"))
+        if (cursor.Take('-') || (cursor.TakeWord("to") && cursor.SkipSpaces()))
         {
             cursor.SkipSpaces();
             if (!cursor.Whole(out last))

@@ -16,6 +16,9 @@ internal sealed class Cursor(string original)
     /// <summary>Why the phrase failed; null where it just is something else.</summary>
     public PhraseFault? Fault { get; private set; }
 
+    /// <summary>Whether a comma after a number parts it from the next, and is not one that was meant as a decimal point.</summary>
+    public bool CommaParts { get; set; }
+
     public bool IsAtEnd => At >= Text.Length;
 
     /// <summary>The next unit, or a NUL at the end.</summary>
@@ -56,14 +59,14 @@ internal sealed class Cursor(string original)
         return true;
     }
 
-    /// <summary>Reads a word with the spaces before it, if it is next and ends there.</summary>
+    /// <summary>Reads a word with the spaces before it, if it is next and stands alone.</summary>
     public bool TakeWord(string word)
     {
         var from = At;
-        SkipSpaces();
-        if (Text.AsSpan(At).StartsWith(word, StringComparison.Ordinal) && IsWordEnd(At + word.Length))
+        var end = SkipSpaces() || from == 0 || Text[from - 1] == ' ' ? At + word.Length : int.MaxValue;
+        if (end <= Text.Length && Text.AsSpan(At).StartsWith(word, StringComparison.Ordinal) && (end == Text.Length || Text[end] == ' '))
         {
-            At += word.Length;
+            At = end;
             return true;
         }
 
@@ -98,7 +101,7 @@ internal sealed class Cursor(string original)
             return false;
         }
 
-        if (Now == ',' && At + 1 < Text.Length && char.IsAsciiDigit(Text[At + 1]))
+        if (Now == ',' && !CommaParts && At + 1 < Text.Length && char.IsAsciiDigit(Text[At + 1]))
         {
             return Fail(PhraseFaults.DecimalComma(from, Text.AsSpan(from)));
         }
@@ -134,6 +137,4 @@ internal sealed class Cursor(string original)
 
         return At - from;
     }
-
-    private bool IsWordEnd(int at) => at >= Text.Length || !(char.IsLetterOrDigit(Text[at]) || Text[at] == '-');
 }

@@ -14,7 +14,7 @@ internal static class Dates
     private static readonly SearchValues<char> Figures = SearchValues.Create("0123456789-/.");
 
     /// <summary>The pattern of a date.</summary>
-    public static readonly string Pattern = $@"(?:{Either(Weekdays)},?\s+)?[0-9]{{1,2}}\s+{Either(Months)}(?:\s+[0-9]{{4}})?";
+    public static readonly string Pattern = $@"(?:{Either(Weekdays)},?\s+)?[0-9]{{1,2}}\s+{Either(Months)}(?:\s+[12][0-9]{{3}})?";
 
     public static readonly Phrase<WrittenDate> Date = new("date", "a date", Pattern, ["Sat 12 Sep 2026", "12 September 2026", "Fri 4 Sep", "Saturday, 12 Sep"], Read);
 
@@ -28,7 +28,10 @@ internal static class Dates
         if (weekday >= 0)
         {
             cursor.Take(',');
-            cursor.SkipSpaces();
+            if (!cursor.SkipSpaces())
+            {
+                return false;
+            }
         }
 
         if (IsMonthFirst(cursor, start) || IsAllFigures(cursor))
@@ -37,7 +40,7 @@ internal static class Dates
         }
 
         var dayAt = cursor.At;
-        if (!cursor.Whole(out var day) || !cursor.SkipSpaces() || ReadName(cursor, Months) is not (>= 0 and var month))
+        if (!cursor.Whole(out var day) || cursor.At - dayAt > 2 || !cursor.SkipSpaces() || ReadName(cursor, Months) is not (>= 0 and var month))
         {
             return false;
         }

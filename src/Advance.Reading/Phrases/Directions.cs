@@ -32,7 +32,7 @@ internal static class Directions
     public static readonly Phrase<Aim> Aim = new(
         "aim",
         "an aim",
-        $@"(?:straight|toe-(?:in|out)\s+{Quantities.Angle.Pattern}|at\s+{Places.Place.Pattern})",
+        $@"(?:straight|toe{Patterns.Minus}(?:in|out)\s+{Quantities.Angle.Pattern}|at\s+{Places.Place.Pattern})",
         ["straight", "toe-in 5 deg", "toe-out 10 deg", "at dance floor", "at DS 16 m"],
         ReadAim);
 

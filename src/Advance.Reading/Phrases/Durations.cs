@@ -5,16 +5,16 @@ namespace Advance.Reading.Phrases;
 /// <summary>Lengths of time: one unit, or hours and minutes together.</summary>
 internal static class Durations
 {
-    private const string Single = $@"{Patterns.Number}\s*(?:s|ms|[uµμ]s|min|h)";
+    private const string Single = $@"{Patterns.Number}\s*(?:s|ms|[uµμ]s|min|h){Patterns.UnitEnd}";
 
     public static readonly Phrase<Duration> Duration = new(
-        "length-of-time", "a length of time", $@"(?:{Patterns.Whole}\s*h\s*{Patterns.Whole}\s*min|{Single})", ["45 min", "1.5 h", "1 h 30 min", "4.2 ms", "10 s"], Read);
+        "length-of-time", "a length of time", $@"(?:{Patterns.Whole}\s*h\s+{Patterns.Whole}\s*min{Patterns.UnitEnd}|{Single})", ["45 min", "1.5 h", "1 h 30 min", "4.2 ms", "10 s"], Read);
 
     /// <summary>Reads a length of time.</summary>
     public static bool Read(Cursor cursor, out Duration value)
     {
         value = default;
-        if (!Sign.Read(cursor, UnitKinds.Duration.Quantity, isAllowed: false, out var sign) || sign < 0)
+        if (!Sign.Read(cursor, UnitKinds.Duration.Quantity, isAllowed: false, out _))
         {
             return false;
         }
@@ -39,14 +39,17 @@ internal static class Durations
     private static void AddMinutes(Cursor cursor, ref double seconds)
     {
         var from = cursor.At;
-        cursor.SkipSpaces();
-        if (cursor.Whole(out var minutes) && cursor.TakeWord("min"))
+        if (cursor.SkipSpaces() && cursor.Whole(out var minutes))
         {
-            seconds += minutes * 60;
+            cursor.SkipSpaces();
+            if (UnitKind.Symbol(cursor.Text.AsSpan(cursor.At)) is "min")
+            {
+                cursor.At += "min".Length;
+                seconds += minutes * 60;
+                return;
+            }
         }
-        else
-        {
-            cursor.At = from;
-        }
+
+        cursor.At = from;
     }
 }

@@ -10,12 +10,12 @@ internal static class Lengths
     private const string Vulgar = "½¼¾⅛⅜⅝⅞";
 
     /// <summary>A number that may be a fraction: <c>6</c>, <c>0.4</c>, <c>6-1/2</c>, <c>6 1/2</c>, <c>1/2</c>, <c>6½</c>.</summary>
-    public const string Mixed = $@"(?:(?:[0-9]{{1,9}}(?:{Patterns.Minus}|\s+))?[0-9]{{1,4}}/[0-9]{{1,4}}|[0-9]{{0,9}}[{Vulgar}]|{Patterns.Number})";
+    public const string Mixed = $@"(?:(?:[0-9]{{1,9}}(?:{Patterns.Minus}|\s+))?[0-9]{{1,4}}/[1-9][0-9]{{0,3}}|[0-9]{{0,9}}[{Vulgar}]|{Patterns.Number})";
 
-    private const string Inches = $@"{Mixed}\s*(?:in|{Patterns.Inch})";
+    private const string Inches = $@"{Mixed}\s*(?:in{Patterns.UnitEnd}|{Patterns.Inch})";
 
     /// <summary>The pattern of a length that is not negative.</summary>
-    public const string Pattern = $@"(?:{Mixed}\s*(?:ft|{Patterns.Foot})\s*{Inches}|{Mixed}\s*(?:m|cm|mm|km|ft|in|{Patterns.Foot}|{Patterns.Inch}))";
+    public const string Pattern = $@"(?:{Mixed}\s*(?:ft{Patterns.UnitEnd}|{Patterns.Foot})\s*{Inches}|{Mixed}\s*(?:(?:m|cm|mm|km|ft|in){Patterns.UnitEnd}|{Patterns.Foot}|{Patterns.Inch}))";
 
     private static readonly double[] VulgarValues = [0.5, 0.25, 0.75, 0.125, 0.375, 0.625, 0.875];
 
@@ -31,7 +31,7 @@ internal static class Lengths
     {
         value = default;
         var start = cursor.At;
-        if (!Sign.Read(cursor, UnitKinds.Length.Quantity, isAllowed: false, out var sign) || sign < 0 || !ReadMixed(cursor, out var number))
+        if (!Sign.Read(cursor, UnitKinds.Length.Quantity, isAllowed: false, out _) || !ReadMixed(cursor, out var number))
         {
             return false;
         }
@@ -72,6 +72,11 @@ internal static class Lengths
             return ReadFraction(cursor, out number);
         }
 
+        if (cursor.Text.AsSpan(start, cursor.At - start).Contains('.'))
+        {
+            return true;
+        }
+
         if (TakeVulgar(cursor, out var part) || ReadFractionAfter(cursor, out part))
         {
             number += part;
@@ -108,20 +113,27 @@ internal static class Lengths
         var from = cursor.At;
         cursor.SkipSpaces();
         var start = cursor.At;
-        if (!(char.IsAsciiDigit(cursor.Now) || Vulgar.Contains(cursor.Now)) || !ReadMixed(cursor, out var number))
+        if (!(char.IsAsciiDigit(cursor.Now) || cursor.Now == '.' || Vulgar.Contains(cursor.Now)) || !ReadMixed(cursor, out var number))
         {
             cursor.At = from;
             return cursor.Fault is null;
         }
 
-        cursor.SkipSpaces();
-        if (!cursor.Take('"') && !cursor.TakeWord("in"))
+        if (!TakeInches(cursor))
         {
             return cursor.Fail(PhraseFaults.WhichUnit(start, cursor.Written(start, cursor.At), "in"));
         }
 
         value = UnitsNet.Length.FromMeters(value.Meters + (number * Inch));
         return true;
+    }
+
+    private static bool TakeInches(Cursor cursor)
+    {
+        cursor.SkipSpaces();
+        var isWord = UnitKind.Symbol(cursor.Text.AsSpan(cursor.At)) is "in";
+        cursor.At += isWord ? 2 : 0;
+        return isWord || cursor.Take('"');
     }
 
     private static bool TakeVulgar(Cursor cursor, out double value)
@@ -149,7 +161,7 @@ internal static class Lengths
     private static bool ReadFraction(Cursor cursor, out double part)
     {
         part = 0;
-        if (!cursor.Whole(out var top) || !cursor.Take('/') || !cursor.Whole(out var bottom) || bottom == 0)
+        if (!cursor.Whole(out var top) || top > 9999 || !cursor.Take('/') || cursor.Now == '0' || !cursor.Whole(out var bottom) || bottom > 9999)
         {
             return false;
         }

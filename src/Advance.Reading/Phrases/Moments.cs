@@ -12,7 +12,7 @@ internal static class Moments
 
     /// <summary>From one time to another.</summary>
     public static readonly Phrase<MomentRange> Range = new(
-        "time-range", "two times", $@"{Time}\s*(?:{Patterns.Minus}|to)\s*{Time}", ["08:00-18:00", "22:00 to 07:00 +1"], ReadRange);
+        "time-range", "two times", $@"{Time}(?:\s*{Patterns.Minus}\s*|\s+to\s+){Time}", ["08:00-18:00", "22:00 to 07:00 +1"], ReadRange);
 
     /// <summary>A time and how long from then.</summary>
     public static readonly Phrase<SetTime> Set = new(
@@ -36,7 +36,7 @@ internal static class Moments
         }
 
         var minuteAt = cursor.At;
-        if (!cursor.Whole(out var minute) || cursor.At - minuteAt != 2 || minute > 59 || hour > 23 || IsHalfDay(cursor))
+        if (!cursor.Whole(out var minute) || cursor.At - minuteAt != 2 || minuteAt - start > 3 || minute > 59 || hour > 23 || IsHalfDay(cursor))
         {
             cursor.At = start;
             return FailAsOtherClock(cursor);
@@ -57,7 +57,7 @@ internal static class Moments
         }
 
         cursor.SkipSpaces();
-        if (!cursor.Take('-') && !cursor.TakeWord("to"))
+        if (!cursor.Take('-') && !(cursor.TakeWord("to") && cursor.SkipSpaces()))
         {
             return false;
         }
@@ -96,7 +96,7 @@ internal static class Moments
         if (cursor.Take('+'))
         {
             cursor.SkipSpaces();
-            if (cursor.TakeWord("1"))
+            if (cursor.Take('1'))
             {
                 return true;
             }

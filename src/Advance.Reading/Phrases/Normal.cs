@@ -5,8 +5,8 @@ namespace Advance.Reading.Phrases;
 /// <summary>Text as a phrase reads it: what a mail program makes of quotes, dashes and signs is made plain again, unit for unit.</summary>
 internal static class Normal
 {
-    private const string Fancy = "‘’‛′“”„″‐‑‒–—−×²³µμΩΩ\t\n";
-    private const string Plain = "''''\"\"\"\"------x23uuΩΩ  ";
+    private const string Fancy = "‘’‛′“”„″‐‑‒–—−×µμΩΩ\t\n";
+    private const string Plain = "''''\"\"\"\"------xuuΩΩ  ";
 
     private static readonly SearchValues<char> All = SearchValues.Create(Fancy);
 

@@ -17,6 +17,9 @@ internal static class Patterns
     public const string Foot = "['‘’‛′]";
     public const string Inch = "[\"“”„″]";
 
+    /// <summary>What must not follow a unit, since it would be taken for part of it.</summary>
+    public const string UnitEnd = """(?![A-Za-z%°/23²³×'‘’‛′"“”„″])""";
+
     /// <summary>A name: any text that starts and ends with something that can be seen.</summary>
     public const string Text = @"\S(?:[\s\S]*\S)?";
 
@@ -26,5 +29,5 @@ internal static class Patterns
     public static string AnyOf(IEnumerable<string> words) => $"(?:{string.Join('|', words.Select(Literal))})";
 
     // Regex.Escape also escapes spaces and #, which ECMA-262 does not allow.
-    private static string Literal(string word) => string.Concat(word.Select(one => Syntax.Contains(one) ? $"\\{one}" : $"{one}"));
+    private static string Literal(string word) => string.Concat(word.Select(one => one == '-' ? Minus : one == 'x' ? Times : Syntax.Contains(one) ? $"\\{one}" : $"{one}"));
 }

@@ -7,7 +7,7 @@ namespace Advance.Reading.Phrases;
 internal static class Places
 {
     /// <summary>What no name starts with, so that a place that went wrong is not taken for one.</summary>
-    private const string NameStart = """[^\s0-9.,\[\]{}()'"½¼¾⅛⅜⅝⅞‐‑‒–—−-]""";
+    private const string NameStart = """[^\s0-9.,\[\]{}()½¼¾⅛⅜⅝⅞‐‑‒–—−-]""";
 
     private const string Measure = $@"(?:(?:SR|SL|US|DS)\s*{Lengths.Pattern}|{Lengths.Pattern}\s*(?:SR|SL|US|DS|off\s+cent(?:re|er)))";
     private const string Measures = $@"{Measure}(?:\s+{Measure})?(?:\s+of\s+{Patterns.Text})?";
@@ -106,5 +106,5 @@ internal static class Places
                 || (Measurements.IsDirection(capitals) && rest[word.Length..].TrimStart() is [(>= '0' and <= '9'), ..]));
     }
 
-    private static bool IsNameStart(char sign) => !char.IsAsciiDigit(sign) && !".,[]{}()'\"½¼¾⅛⅜⅝⅞-".Contains(sign);
+    private static bool IsNameStart(char sign) => !char.IsAsciiDigit(sign) && !".,[]{}()½¼¾⅛⅜⅝⅞-".Contains(sign);
 }

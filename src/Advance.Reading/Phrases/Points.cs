@@ -11,7 +11,7 @@ internal static class Points
     public const string Coordinate = $@"\s*{Patterns.Minus}?\s*(?:{Lengths.Pattern}|{Lengths.Mixed})\s*";
 
     /// <summary>The pattern of a point.</summary>
-    public const string Pattern = $@"\[{Coordinate},{Coordinate}(?:,{Coordinate})?\]";
+    public const string Pattern = $@"\[{Coordinate},(?:{Coordinate},)?\s*{Patterns.Minus}?\s*{Lengths.Pattern}\s*\]";
 
     /// <summary>Reads <c>[x, y]</c> or <c>[x, y, z]</c>.</summary>
     public static bool Read(Cursor cursor, [MaybeNullWhen(false)] out Place place)
@@ -20,6 +20,7 @@ internal static class Points
         var start = cursor.At;
         var parts = new List<(int Sign, SizePart Part)>(3);
         cursor.Take('[');
+        cursor.CommaParts = true;
         do
         {
             if (parts.Count == 3 || !ReadPart(cursor, parts))

@@ -8,7 +8,7 @@ internal static class Sign
     /// <param name="quantity">For the fault.</param>
     /// <param name="isAllowed">Whether the quantity may be negative.</param>
     /// <param name="sign">1 or -1.</param>
-    /// <returns>False with a fault where there is a minus that may not be.</returns>
+    /// <returns>False where there is a minus that may not be.</returns>
     public static bool Read(Cursor cursor, string quantity, bool isAllowed, out int sign)
     {
         cursor.SkipSpaces();
@@ -21,6 +21,11 @@ internal static class Sign
 
         cursor.SkipSpaces();
         sign = -1;
-        return isAllowed || !char.IsAsciiDigit(cursor.Now) || cursor.Fail(PhraseFaults.Negative(at, 1, $"{char.ToUpperInvariant(quantity[0])}{quantity[1..]}"));
+        if (!isAllowed && (char.IsAsciiDigit(cursor.Now) || cursor.Now == '.'))
+        {
+            cursor.Fail(PhraseFaults.Negative(at, 1, $"{char.ToUpperInvariant(quantity[0])}{quantity[1..]}"));
+        }
+
+        return isAllowed;
     }
 }

@@ -128,12 +128,11 @@ internal static class Things
     {
         cursor.SkipSpaces();
         var start = cursor.At;
-        var word = cursor.PeekWord().ToString();
+        var word = cursor.PeekWord() is { Length: > 0 } next ? next.ToString() : cursor.Written(start, cursor.Text.Length);
         foreach (var (name, kind, mayName) in Owners)
         {
-            if (word == name)
+            if (word == name && cursor.TakeWord(name))
             {
-                cursor.At += word.Length;
                 var who = mayName ? cursor.Written(cursor.At, cursor.Text.Length) : "";
                 cursor.At = mayName ? cursor.Text.Length : cursor.At;
                 owner = new(kind, who.Length > 0 ? who : null);

@@ -23,14 +23,16 @@ internal sealed class UnitKind
     public string Offered { get; }
 
     /// <summary>The pattern of any of the units.</summary>
-    public string Pattern => Patterns.AnyOf(units.Select(unit => unit.Symbol)).Replace("u", "[uµμ]").Replace("2", "[2²]").Replace("3", "[3³]");
+    public string Pattern =>
+        Patterns.AnyOf(units.Select(unit => unit.Symbol)).Replace("u", "[uµμ]").Replace("2", "[2²]").Replace("3", "[3³]") + Patterns.UnitEnd;
 
     /// <summary>The unit written so.</summary>
     public Unit? Find(ReadOnlySpan<char> symbol)
     {
+        var plain = symbol.ToString().Replace('²', '2').Replace('³', '3');
         foreach (var unit in units)
         {
-            if (symbol.SequenceEqual(unit.Symbol))
+            if (unit.Symbol == plain)
             {
                 return unit;
             }
@@ -63,7 +65,7 @@ internal sealed class UnitKind
     public static ReadOnlySpan<char> Symbol(ReadOnlySpan<char> text)
     {
         var length = 0;
-        while (length < text.Length && (char.IsLetter(text[length]) || text[length] is '%' or '°' or '/' or '\'' or '"' || (length > 0 && text[length] is '2' or '3')))
+        while (length < text.Length && (char.IsLetter(text[length]) || text[length] is '%' or '°' or '/' or '\'' or '"' || (length > 0 && text[length] is '2' or '3' or '²' or '³')))
         {
             length++;
             if (text[length - 1] is '\'' or '"')
