@@ -51,8 +51,8 @@ internal static class Amounts
         var end = cursor.At;
         cursor.SkipSpaces();
         var symbol = UnitKind.Symbol(cursor.Text.AsSpan(cursor.At));
-        amount = UnitKinds.Power.Find(symbol) is { } power ? new(Power.FromWatts(number * power.Factor), null)
-            : UnitKinds.Mass.Find(symbol) is { } mass ? new(null, Mass.FromKilograms(number * mass.Factor))
+        amount = UnitKinds.Power.Find(symbol) is { } power ? new(Power.FromWatts(power.InBaseUnits(number)), null)
+            : UnitKinds.Mass.Find(symbol) is { } mass ? new(null, Mass.FromKilograms(mass.InBaseUnits(number)))
             : null;
         if (amount is null)
         {

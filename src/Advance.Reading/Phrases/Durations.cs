@@ -25,7 +25,7 @@ internal static class Durations
             return false;
         }
 
-        var seconds = number * unit.Factor;
+        var seconds = unit.InBaseUnits(number);
         if (unit.Symbol == "h" && number == Math.Floor(number))
         {
             AddMinutes(cursor, ref seconds);

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Advance.Reading.Phrases;
@@ -5,8 +6,6 @@ namespace Advance.Reading.Phrases;
 /// <summary>Lengths, metric or in feet and inches with fractions.</summary>
 internal static class Lengths
 {
-    private const double Inch = 0.0254;
-    private const double Foot = 12 * Inch;
     private const string Vulgar = "½¼¾⅛⅜⅝⅞";
 
     /// <summary>A number that may be a fraction: <c>6</c>, <c>0.4</c>, <c>6-1/2</c>, <c>6 1/2</c>, <c>1/2</c>, <c>6½</c>.</summary>
@@ -17,6 +16,8 @@ internal static class Lengths
     /// <summary>The pattern of a length that is not negative.</summary>
     public const string Pattern = $@"(?:{Mixed}\s*(?:ft{Patterns.UnitEnd}|{Patterns.Foot})\s*{Inches}|{Mixed}\s*(?:(?:m|cm|mm|km|ft|in){Patterns.UnitEnd}|{Patterns.Foot}|{Patterns.Inch}))";
 
+    private static readonly Unit Foot = UnitKinds.Length.Find("ft")!;
+    private static readonly Unit Inch = UnitKinds.Length.Find("in")!;
     private static readonly double[] VulgarValues = [0.5, 0.25, 0.75, 0.125, 0.375, 0.625, 0.875];
 
     /// <summary>A length of a thing or a way: never negative.</summary>
@@ -30,13 +31,13 @@ internal static class Lengths
     public static bool Read(Cursor cursor, out Length value)
     {
         value = default;
-        var start = cursor.At;
-        if (!Sign.Read(cursor, UnitKinds.Length.Quantity, isAllowed: false, out _) || !ReadMixed(cursor, out var number))
+        if (!Sign.Read(cursor, UnitKinds.Length.Quantity, isAllowed: false, out _))
         {
             return false;
         }
 
-        return ReadUnit(cursor, start, number, out value, out _);
+        var start = cursor.At;
+        return ReadMixed(cursor, out var number) && ReadUnit(cursor, start, number, out value, out _);
     }
 
     /// <summary>Reads what follows the number of a length.</summary>
@@ -44,12 +45,18 @@ internal static class Lengths
     /// <param name="start">Where the number starts, for the fault.</param>
     /// <param name="number">The number.</param>
     /// <param name="value">The length.</param>
-    /// <param name="metres">What one of the unit is worth.</param>
-    public static bool ReadUnit(Cursor cursor, int start, double number, out Length value, out double metres)
+    /// <param name="unit">The unit; of feet and inches, the feet.</param>
+    public static bool ReadUnit(Cursor cursor, int start, double number, out Length value, [NotNullWhen(true)] out Unit? unit)
     {
-        metres = Tick(cursor) ?? UnitKinds.Length.Read(cursor, start)?.Factor ?? 0;
-        value = UnitsNet.Length.FromMeters(number * metres);
-        return metres == Foot ? AddInches(cursor, ref value) : metres > 0;
+        unit = Tick(cursor) ?? UnitKinds.Length.Read(cursor, start);
+        value = default;
+        if (unit is null)
+        {
+            return false;
+        }
+
+        value = UnitsNet.Length.FromMeters(unit.InBaseUnits(number));
+        return unit != Foot || AddInches(cursor, number, ref value);
     }
 
     /// <summary>Reads a number that may have a fraction.</summary>
@@ -98,22 +105,22 @@ internal static class Lengths
         return true;
     }
 
-    private static double? Tick(Cursor cursor)
+    private static Unit? Tick(Cursor cursor)
     {
         var from = cursor.At;
         cursor.SkipSpaces();
-        double? factor = cursor.Take('\'') ? Foot : cursor.Take('"') ? Inch : null;
-        cursor.At = factor is null ? from : cursor.At;
-        return factor;
+        var unit = cursor.Take('\'') ? Foot : cursor.Take('"') ? Inch : null;
+        cursor.At = unit is null ? from : cursor.At;
+        return unit;
     }
 
     // Inches after feet. Where none follow, what follows is somebody else's.
-    private static bool AddInches(Cursor cursor, ref Length value)
+    private static bool AddInches(Cursor cursor, double feet, ref Length value)
     {
         var from = cursor.At;
         cursor.SkipSpaces();
         var start = cursor.At;
-        if (!(char.IsAsciiDigit(cursor.Now) || cursor.Now == '.' || Vulgar.Contains(cursor.Now)) || !ReadMixed(cursor, out var number))
+        if (!(char.IsAsciiDigit(cursor.Now) || cursor.Now == '.' || Vulgar.Contains(cursor.Now)) || !ReadMixed(cursor, out var inches))
         {
             cursor.At = from;
             return cursor.Fault is null;
@@ -124,7 +131,7 @@ internal static class Lengths
             return cursor.Fail(PhraseFaults.WhichUnit(start, cursor.Written(start, cursor.At), "in"));
         }
 
-        value = UnitsNet.Length.FromMeters(value.Meters + (number * Inch));
+        value = UnitsNet.Length.FromMeters(Inch.InBaseUnits((feet * 12) + inches));
         return true;
     }
 

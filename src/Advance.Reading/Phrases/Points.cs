@@ -37,7 +37,7 @@ internal static class Points
             return false;
         }
 
-        if (parts[^1].Part.Metres == 0)
+        if (parts[^1].Part.Unit is null)
         {
             return cursor.Fail(PhraseFaults.WhichUnit(start, cursor.Written(start, cursor.At), UnitKinds.Length.Offered));
         }
@@ -59,20 +59,19 @@ internal static class Points
         cursor.SkipSpaces();
         if (cursor.Now is ',' or ']' || cursor.IsAtEnd)
         {
-            parts.Add((sign, new(number, default, 0)));
+            parts.Add((sign, new(number, default, null)));
             return true;
         }
 
         cursor.At = after;
-        var isRead = Lengths.ReadUnit(cursor, at, number, out var length, out var metres);
-        parts.Add((sign, new(number, length, metres)));
+        var isRead = Lengths.ReadUnit(cursor, at, number, out var length, out var unit);
+        parts.Add((sign, new(number, length, unit)));
         return isRead;
     }
 
     private static Length Close(List<(int Sign, SizePart Part)> parts, int index)
     {
         var (sign, part) = parts[index];
-        var metres = part.Metres > 0 ? part.Length.Meters : part.Number * parts.Skip(index).First(later => later.Part.Metres > 0).Part.Metres;
-        return Length.FromMeters(sign * metres);
+        return Length.FromMeters(sign * part.Among(parts.Skip(index).Select(later => later.Part)).Meters);
     }
 }

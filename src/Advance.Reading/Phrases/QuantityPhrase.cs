@@ -36,7 +36,7 @@ internal static class QuantityPhrase
             return false;
         }
 
-        amount = (sign * number * unit.Factor) + unit.Shift;
+        amount = unit.InBaseUnits(sign * number);
         return true;
     }
 }

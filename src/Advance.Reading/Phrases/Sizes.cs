@@ -29,7 +29,7 @@ internal static class Sizes
         }
         while (cursor.Take('x'));
 
-        if (parts[^1].Metres == 0)
+        if (parts[^1].Unit is null)
         {
             return cursor.Fail(PhraseFaults.WhichUnit(start, cursor.Written(start, cursor.At), UnitKinds.Length.Offered));
         }
@@ -57,17 +57,15 @@ internal static class Sizes
         cursor.SkipSpaces();
         if (cursor.Now == 'x' || cursor.IsAtEnd)
         {
-            part = new(number, default, 0);
+            part = new(number, default, null);
             return true;
         }
 
         cursor.At = after;
-        var isRead = Lengths.ReadUnit(cursor, at, number, out var length, out var metres);
-        part = new(number, length, metres);
+        var isRead = Lengths.ReadUnit(cursor, at, number, out var length, out var unit);
+        part = new(number, length, unit);
         return isRead;
     }
 
-    // A number without a unit has that of the next part with one.
-    private static Length Close(List<SizePart> parts, int index) =>
-        parts[index].Metres > 0 ? parts[index].Length : Length.FromMeters(parts[index].Number * parts.Skip(index).First(part => part.Metres > 0).Metres);
+    private static Length Close(List<SizePart> parts, int index) => parts[index].Among(parts.Skip(index));
 }

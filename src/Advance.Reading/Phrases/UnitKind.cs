@@ -3,6 +3,9 @@ namespace Advance.Reading.Phrases;
 /// <summary>The units of one kind of quantity.</summary>
 internal sealed class UnitKind
 {
+    // What follows a number whose unit was forgotten: 0.6 above floor.
+    private static readonly string[] Followers = ["above", "below", "off", "of", "for", "at", "in", "to", "SR", "SL", "US", "DS", "weighed", "measured", "maker", "estimated"];
+
     private static readonly string[] Tons = ["ton", "tons", "Ton", "Tons"];
 
     private readonly Unit[] units;
@@ -79,7 +82,7 @@ internal sealed class UnitKind
 
     private PhraseFault FaultOf(Cursor cursor, int number, int end, int at, string symbol)
     {
-        if (symbol.Length == 0)
+        if (symbol.Length == 0 || Followers.Contains(symbol))
         {
             return PhraseFaults.WhichUnit(number, cursor.Written(number, end), Offered);
         }
