@@ -96,7 +96,7 @@ public sealed class FolderDoor : IFileDoor
         {
             var next = Path.Combine(real, name);
             FileSystemInfo info = Directory.Exists(next) ? new DirectoryInfo(next) : new FileInfo(next);
-            real = info.ResolveLinkTarget(returnFinalTarget: true) is { } target ? RealPath(target.FullName) : next;
+            real = info.LinkTarget is not null && info.ResolveLinkTarget(returnFinalTarget: true) is { } target ? RealPath(target.FullName) : next;
         }
 
         return real;

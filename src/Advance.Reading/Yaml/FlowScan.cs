@@ -152,7 +152,7 @@ internal sealed class FlowScan(TextSource source, Mending mending, LeadingSign s
         var frame = open.Peek();
         if (frame.Colon >= 0)
         {
-            mending.Report(TrapFindings.SecondColon(source.MarkAt(at, 1)));
+            mending.Report(TrapFindings.SecondColonInBraces(source.MarkAt(at, 1)));
             SpoilRest(RawText.SkipBlanks(text, frame.Colon + 1, at));
             return true;
         }

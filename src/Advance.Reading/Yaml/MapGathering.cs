@@ -27,7 +27,7 @@ internal sealed class MapGathering(ICollection<Finding> findings)
         }
         else if (name.Text == "<<")
         {
-            Merge(value);
+            Merge(name, value);
         }
         else if (name.IsBlank)
         {
@@ -58,7 +58,7 @@ internal sealed class MapGathering(ICollection<Finding> findings)
         return entries;
     }
 
-    private void Merge(Node value)
+    private void Merge(ScalarNode sign, Node value)
     {
         IReadOnlyList<Node> maps = value is ListNode list ? list.Items : [value];
         foreach (var one in maps)
@@ -70,7 +70,7 @@ internal sealed class MapGathering(ICollection<Finding> findings)
             }
             else if (one is not SpoiltNode)
             {
-                findings.Add(SyntaxFindings.MergeNeedsMap(one.At, one.Kind));
+                findings.Add(SyntaxFindings.MergeNeedsMap(sign.At, one.Kind));
             }
         }
     }

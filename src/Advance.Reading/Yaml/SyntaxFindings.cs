@@ -66,7 +66,7 @@ internal static class SyntaxFindings
         Fault("reading/duplicate-key", at, $"{key} stands twice in the same map; the first is at line {first.Line}", "Keep one of them, or give this one a name of its own.");
 
     public static Finding MergeNeedsMap(Mark at, string kind) =>
-        Fault("reading/merge", at, $"<< takes the keys of another map, and this is {kind}", "Write <<: *name, where &name marks a map above.");
+        Fault("reading/merge", at, $"<< takes the keys of another map, and what follows is {kind}", "Write <<: *name, where &name marks a map above.");
 
     private static Finding Stopped(Mark at, Words says, Words cure, string rule = "reading/syntax") =>
         Fault(rule, at, says, $"{cure} The rest of this file was not read.");

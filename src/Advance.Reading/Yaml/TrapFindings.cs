@@ -38,6 +38,9 @@ internal static class TrapFindings
     public static Finding SecondColon(Mark at) =>
         Fault("reading/second-colon", at, "A second colon and a space stand in this value", "Put the value in quotes; in a table no quotes are needed.");
 
+    public static Finding SecondColonInBraces(Mark at) =>
+        Fault("reading/second-colon", at, "A second colon and a space stand in this value", "Put the value in quotes, or a comma before the next key.");
+
     public static Finding CommaInBraces(Mark at, string rest) =>
         Fault("reading/comma-in-braces", at, $"A comma in braces ends the value: {rest} is read as a new key", "Put the value before it in quotes, comma and all, or give this key a value.");
 

@@ -71,7 +71,11 @@ internal sealed class TreeBuilder(TextSource source, string mended, IReadOnlyLis
             return Follow(alias);
         }
 
-        var start = (NodeEvent)here;
+        if (here is not NodeEvent start)
+        {
+            throw new SyntaxFault(SyntaxFindings.Syntax(MarkOf(here), ""));
+        }
+
         if (!start.Tag.IsEmpty)
         {
             findings.Add(SyntaxFindings.Tag(MarkOf(start)));
@@ -123,7 +127,9 @@ internal sealed class TreeBuilder(TextSource source, string mended, IReadOnlyLis
         {
             var key = ReadNode(depth + 1);
             first ??= key.At;
-            gathering.Add(key, ReadNode(depth + 1));
+
+            // The parser forgets the value of a blank key.
+            gathering.Add(key, Current is MappingEnd ? new SpoiltNode(key.At) : ReadNode(depth + 1));
         }
 
         Next();
