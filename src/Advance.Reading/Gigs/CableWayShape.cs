@@ -8,18 +8,12 @@ internal static class CableWayShape
 {
     public static readonly RecordShape<CableWay> It = new("cable-way", "A way that cables take.", keys =>
     {
-        var along = keys.Needed("along", Written.ListOfGiven(Written.Place), "From where, round which corners, to where.");
+        var along = keys.Needed("along", Written.ListOfGiven(Written.Place, atLeast: 2), "From where, round which corners, to where.");
         var laid = keys.Defaulted("laid", Written.Text, "", "How it is laid.", "not said");
         return row =>
         {
             var places = along(row);
-            if (places.Count >= 2)
-            {
-                return new CableWay(row.Name, places[0], places[^1], [.. places.Skip(1).SkipLast(1)], laid(row), row.At);
-            }
-
-            row.Refuse(GigFindings.WayTooShort(row.At, row.Name));
-            return new CableWay(row.Name, default, default, [], "", row.At);
+            return new CableWay(row.Name, places[0], places[^1], [.. places.Skip(1).SkipLast(1)], laid(row), row.At);
         };
     });
 }

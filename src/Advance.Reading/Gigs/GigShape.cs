@@ -21,7 +21,8 @@ internal static class GigShape
         var title = keys.Needed("gig", Written.Marked(Written.Text), "Its name on the paper.");
         var client = keys.Defaulted("client", Written.Text, "", "Who ordered it.", "not said");
         var day = keys.Open("day", Written.Date, "The date, with its weekday, of a gig of one day.");
-        var days = keys.Any("days", Written.Things(DayShape.It), "The days of a longer gig, by name.");
+        var days = keys.Open("days", Written.Things(DayShape.It, atLeast: 1), "The days of a longer gig, by name.");
+        keys.OneOf("day", "days");
         var revision = keys.Optional("revision", Written.Name, "The letter of this revision.");
         var issued = keys.Open("issued", Written.Date, "When this revision goes out.");
         var isNew = keys.Defaulted("new", Written.Text, "", "What is new in it, in words.", "not said");
@@ -32,6 +33,7 @@ internal static class GigShape
         var schedule = keys.Any("schedule", Written.Table(ScheduleShape.It), "What happens when.");
         var stage = keys.Optional("stage", StageShape.It, "The stage of a gig that has one.");
         var stages = keys.Any("stages", Written.Things(StageShape.It), "Stages by name.");
+        keys.AtMostOneOf("stage", "stages");
         var around = keys.Defaulted("hall", AroundShape.It, [], "What stands around the stages.", "nothing");
         var sound = keys.Defaulted("sound", SoundShape.It, Sound.None, "The sound system.", "none");
         var acts = keys.Any("acts", Written.Things(ActShape.It), "Who plays, by name.");
@@ -49,13 +51,13 @@ internal static class GigShape
             Title = title(row).Value,
             At = title(row).At,
             Client = client(row),
-            Days = Days(row, day(row), days(row)),
+            Days = Days(day(row), days(row)),
             Revision = revision(row),
             Issued = issued(row),
             New = isNew(row),
             People = people(row),
             Schedule = schedule(row),
-            Stages = Stages(row, stage(row), stages(row)),
+            Stages = stage(row) is { } only ? [only] : stages(row),
             Around = around(row),
             Acts = acts(row),
             Sound = sound(row),
@@ -71,33 +73,14 @@ internal static class GigShape
         };
     });
 
-    private static IReadOnlyList<Day> Days(Row row, Given<WrittenDate>? day, IReadOnlyList<Day> days)
+    // Where the days themselves are still open there is one, and its date is the question.
+    private static IReadOnlyList<Day> Days(Given<WrittenDate>? day, Given<IReadOnlyList<Day>>? days) => (day, days) switch
     {
-        if (day is { } only)
-        {
-            if (days.Count > 0)
-            {
-                row.Refuse(GigFindings.DayAndDays(only.At));
-            }
+        ({ } only, _) => [Show(only)],
+        (_, { IsKnown: true } known) => known.Value,
+        (_, { Doubt: { } doubt } open) => [Show(Given.Unknown<WrittenDate>(open.At, doubt))],
+        _ => [],
+    };
 
-            return [new Day("show", only, DayKind.Show)];
-        }
-
-        if (days.Count == 0)
-        {
-            row.Refuse(GigFindings.NoDay(row.At));
-        }
-
-        return days;
-    }
-
-    private static IReadOnlyList<Stage> Stages(Row row, Stage? stage, IReadOnlyList<Stage> stages)
-    {
-        if (stage is not null && stages.Count > 0)
-        {
-            row.Refuse(GigFindings.StageAndStages(stage.At));
-        }
-
-        return stage is null ? stages : [stage];
-    }
+    private static Day Show(Given<WrittenDate> date) => new("show", date, DayKind.Show);
 }

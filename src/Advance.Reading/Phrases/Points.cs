@@ -10,8 +10,11 @@ internal static class Points
     /// <summary>The pattern of one coordinate.</summary>
     public const string Coordinate = $@"\s*{Patterns.Minus}?\s*(?:{Lengths.Pattern}|{Lengths.Mixed})\s*";
 
+    /// <summary>The pattern of the last one, which has a unit.</summary>
+    public const string LastCoordinate = $@"\s*{Patterns.Minus}?\s*{Lengths.Pattern}\s*";
+
     /// <summary>The pattern of a point.</summary>
-    public const string Pattern = $@"\[{Coordinate},(?:{Coordinate},)?\s*{Patterns.Minus}?\s*{Lengths.Pattern}\s*\]";
+    public const string Pattern = $@"\[{Coordinate},(?:{Coordinate},)?{LastCoordinate}\]";
 
     /// <summary>Reads <c>[x, y]</c> or <c>[x, y, z]</c>.</summary>
     public static bool Read(Cursor cursor, [MaybeNullWhen(false)] out Place place)

@@ -17,7 +17,7 @@ internal sealed record Tail(int Body, string? Who, WrittenDate? By)
     public static Tail? Find(string text, out PhraseFault? fault)
     {
         fault = null;
-        var at = LastTbc(text);
+        var at = FirstTbc(text);
         if (at < 0)
         {
             return null;
@@ -38,10 +38,10 @@ internal sealed record Tail(int Body, string? Who, WrittenDate? By)
         return new(text.AsSpan(0, at).TrimEnd().Length, who.Length > 0 ? who : null, by);
     }
 
-    // TBC, TBD or TBA as a word of its own. The last one counts: what comes before it is the value.
-    private static int LastTbc(string text)
+    // TBC, TBD or TBA as a word of its own: what comes before it is the value.
+    private static int FirstTbc(string text)
     {
-        for (var at = text.Length - 3; at >= 0; at--)
+        for (var at = 0; at + 3 <= text.Length; at++)
         {
             if (IsTbc(text.AsSpan(at, 3)) && (at == 0 || char.IsWhiteSpace(text[at - 1])) && (at + 3 == text.Length || char.IsWhiteSpace(text[at + 3])))
             {

@@ -61,7 +61,7 @@ internal sealed class SchemaBook
     private static JsonObject DefinePhrase(Phrase phrase, Tbc tbc)
     {
         var pattern = tbc == Tbc.AfterValue
-            ? $@"^(?:{phrase.Pattern})(?:\s+{Tail.Pattern})?$"
+            ? $@"^(?!{Tail.Pattern}$)(?:{phrase.Pattern})(?:\s+{Tail.Pattern})?$"
             : $@"^(?:(?:{phrase.Pattern})(?:\s+{Tail.Pattern})?|{Tail.Pattern})$";
         return new()
         {
@@ -116,6 +116,11 @@ internal sealed class SchemaBook
         }
 
         defined["additionalProperties"] = false;
+        if (record.Rules.Count > 0)
+        {
+            defined["allOf"] = new JsonArray([.. record.Rules.Select(rule => rule.Schema())]);
+        }
+
         return defined;
     }
 

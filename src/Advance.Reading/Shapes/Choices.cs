@@ -19,9 +19,9 @@ internal sealed class Choices(Func<int, int> next)
     public bool Writes() => next(2 + (2 * Depth)) == 0;
 
     /// <summary>A few different names.</summary>
-    public IReadOnlyList<string> SomeNames()
+    public IReadOnlyList<string> SomeNames(int atLeast = 0)
     {
         var first = next(Names.Length);
-        return [.. Enumerable.Range(first, next(3)).Select(index => Names[index % Names.Length])];
+        return [.. Enumerable.Range(first, atLeast + next(3)).Select(index => Names[index % Names.Length])];
     }
 }

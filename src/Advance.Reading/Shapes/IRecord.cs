@@ -11,4 +11,7 @@ internal interface IRecord
 
     /// <summary>Its keys, in the order of their declaration.</summary>
     IReadOnlyList<Field> Fields { get; }
+
+    /// <summary>What holds between them.</summary>
+    IReadOnlyList<KeyRule> Rules { get; }
 }

@@ -9,9 +9,22 @@ namespace Advance.Reading.Shapes;
 internal sealed class Keys
 {
     private readonly List<Field> fields = [];
+    private readonly List<KeyRule> rules = [];
 
     /// <summary>What has been declared, in order.</summary>
     public IReadOnlyList<Field> Fields => fields;
+
+    /// <summary>What holds between the keys.</summary>
+    public IReadOnlyList<KeyRule> Rules => rules;
+
+    /// <summary>Two keys that say the same, of which one must be written.</summary>
+    public void OneOf(string one, string other) => rules.Add(new OneOfKeys(one, other, isNeeded: true));
+
+    /// <summary>Two keys that say the same, of which one may be written.</summary>
+    public void AtMostOneOf(string one, string other) => rules.Add(new OneOfKeys(one, other, isNeeded: false));
+
+    /// <summary>Keys that are written together or not at all, and others that may only be written with them.</summary>
+    public void Together(IReadOnlyList<string> together, IReadOnlyList<string> with) => rules.Add(new KeysTogether(together, with));
 
     /// <summary>A key that must be written.</summary>
     public Func<Row, T> Needed<T>(string key, Shape<T> shape, string words)

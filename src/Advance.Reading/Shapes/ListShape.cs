@@ -7,7 +7,9 @@ using Advance.Reading.Yaml;
 namespace Advance.Reading.Shapes;
 
 /// <summary>A list of like values. In a cell of a table the commas part them.</summary>
-internal sealed class ListShape<T>(Shape<T> item) : Shape<IReadOnlyList<T>>
+/// <param name="item">One of them.</param>
+/// <param name="atLeast">How many there must be.</param>
+internal sealed class ListShape<T>(Shape<T> item, int atLeast = 0) : Shape<IReadOnlyList<T>>
     where T : notnull
 {
     /// <inheritdoc/>
@@ -23,13 +25,21 @@ internal sealed class ListShape<T>(Shape<T> item) : Shape<IReadOnlyList<T>>
     public override bool Fits(Node node) => node is ListNode or CellNode;
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaBook book, Tbc tbc) =>
-        book.Open(tbc, new() { ["type"] = "array", ["items"] = item.Schema(book, Tbc.Instead) });
+    public override JsonObject Schema(SchemaBook book, Tbc tbc)
+    {
+        var list = new JsonObject { ["type"] = "array", ["items"] = item.Schema(book, Tbc.Instead) };
+        if (atLeast > 0)
+        {
+            list["minItems"] = atLeast;
+        }
+
+        return book.Open(tbc, list);
+    }
 
     /// <inheritdoc/>
     public override JsonNode Sample(Choices choices)
     {
-        var count = choices.Next(4);
+        var count = atLeast + choices.Next(3);
         return new JsonArray([.. Enumerable.Range(0, count).Select(_ => item.Sample(choices))]);
     }
 
@@ -47,7 +57,7 @@ internal sealed class ListShape<T>(Shape<T> item) : Shape<IReadOnlyList<T>>
         }
 
         value = items;
-        return isWhole;
+        return nodes.Count >= atLeast ? isWhole : reader.Fault(ShapeFindings.TooFew(node.At, reader.Name, atLeast));
     }
 
     // An open item is asked about, and is not in the list.

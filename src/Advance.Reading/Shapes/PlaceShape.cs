@@ -25,12 +25,8 @@ internal sealed class PlaceShape : Shape<Place>, IPhrased
     public override bool Fits(Node node) => Said.Fits(node) || node is ListNode;
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaBook book, Tbc tbc) => new()
-    {
-        ["anyOf"] = new JsonArray(
-            Said.Schema(book, tbc),
-            new JsonObject { ["type"] = "array", ["minItems"] = 2, ["maxItems"] = 3, ["items"] = new JsonObject { ["type"] = new JsonArray("string", "number"), ["pattern"] = $"^(?:{Points.Coordinate})$" } }),
-    };
+    public override JsonObject Schema(SchemaBook book, Tbc tbc) =>
+        new() { ["anyOf"] = new JsonArray(Said.Schema(book, tbc), Point(Points.Coordinate, Points.LastCoordinate), Point(Points.Coordinate, Points.Coordinate, Points.LastCoordinate)) };
 
     /// <inheritdoc/>
     public override JsonNode Sample(Choices choices) => choices.Next(4) == 0 ? new JsonArray("1.2", "-4", "6.5 m") : Said.Sample(choices);
@@ -68,4 +64,12 @@ internal sealed class PlaceShape : Shape<Place>, IPhrased
 
         return new("", list.At, ScalarNode.Unmapped);
     }
+
+    private static JsonObject Point(params string[] coordinates) => new()
+    {
+        ["type"] = "array",
+        ["minItems"] = coordinates.Length,
+        ["maxItems"] = coordinates.Length,
+        ["prefixItems"] = new JsonArray([.. coordinates.Select(pattern => new JsonObject { ["type"] = new JsonArray("string", "number"), ["pattern"] = $"^(?:{pattern})$" })]),
+    };
 }

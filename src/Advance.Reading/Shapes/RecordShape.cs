@@ -24,6 +24,7 @@ internal sealed class RecordShape<T> : Shape<T>, IRecord
         var keys = new Keys();
         make = declare(keys);
         fields = keys.Fields;
+        Rules = keys.Rules;
         Name = name;
         About = about;
         KeyNames = [.. fields.Select(field => field.Key)];
@@ -37,6 +38,9 @@ internal sealed class RecordShape<T> : Shape<T>, IRecord
 
     /// <inheritdoc/>
     public IReadOnlyList<Field> Fields => fields;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<KeyRule> Rules { get; }
 
     /// <summary>The keys, in the order of their declaration.</summary>
     public IReadOnlyList<string> KeyNames { get; }
@@ -72,6 +76,11 @@ internal sealed class RecordShape<T> : Shape<T>, IRecord
             }
         }
 
+        foreach (var rule in Rules)
+        {
+            rule.Settle(sample, key => fields.First(one => one.Key == key).Shape.Sample(choices), choices);
+        }
+
         choices.Depth--;
         return sample;
     }
@@ -89,15 +98,9 @@ internal sealed class RecordShape<T> : Shape<T>, IRecord
             isWhole &= ReadField(fields[index], map, guesses, at, reader, out values[index]);
         }
 
-        value = default;
-        if (!isWhole)
-        {
-            return false;
-        }
-
-        var row = new Row(reader.Name, at, values, reader);
-        value = make(row);
-        return !row.IsRefused;
+        isWhole &= KeepsRules(map, guesses, at, reader);
+        value = isWhole ? make(new Row(reader.Name, at, values)) : default;
+        return isWhole;
     }
 
     private bool ReadField(Field field, MapNode map, List<string?> guesses, Mark at, Reader reader, out object? value)
@@ -114,6 +117,20 @@ internal sealed class RecordShape<T> : Shape<T>, IRecord
         value = null;
         return !(field.IsNeeded && (map.IsPartial || guesses.Contains(field.Key))) && field.TryRead(null, at, reader.Name.Length > 0 ? reader.Name : Name, reader, out value);
     }
+
+    private bool KeepsRules(MapNode map, List<string?> guesses, Mark at, Reader reader)
+    {
+        var isKept = true;
+        foreach (var rule in Rules.Where(rule => !map.IsPartial && !rule.Keys.Any(guesses.Contains)))
+        {
+            var broken = rule.Broken(key => map.Entries.Any(entry => entry.Key.Text == key && !IsBlank(entry.Value)), at, reader.Name.Length > 0 ? reader.Name : Name);
+            isKept &= broken is null || reader.Fault(broken);
+        }
+
+        return isKept;
+    }
+
+    private static bool IsBlank(Node node) => node is ScalarNode { IsBlank: true } and not BlockNode;
 
     // Gives for each unknown key what was probably meant.
     private List<string?> ReportUnknown(MapNode map, Reader reader)

@@ -1,5 +1,4 @@
 using Advance.Domain.Facts;
-using Advance.Domain.Findings;
 
 namespace Advance.Reading.Shapes;
 
@@ -7,8 +6,7 @@ namespace Advance.Reading.Shapes;
 /// <param name="name">Its key in the map that holds it; empty where it has none.</param>
 /// <param name="at">Where its name stands, or where it starts.</param>
 /// <param name="values">One for each key, in the order of their declaration.</param>
-/// <param name="reader">Takes what is wrong between the values.</param>
-internal sealed class Row(string name, Mark at, object?[] values, Reader reader)
+internal sealed class Row(string name, Mark at, object?[] values)
 {
     /// <summary>Its key in the map that holds it; empty where it has none.</summary>
     public string Name { get; } = name;
@@ -16,16 +14,6 @@ internal sealed class Row(string name, Mark at, object?[] values, Reader reader)
     /// <summary>Where its name stands, or where it starts.</summary>
     public Mark At { get; } = at;
 
-    /// <summary>Whether the values do not go together.</summary>
-    public bool IsRefused { get; private set; }
-
     /// <summary>The value of a key.</summary>
     public object? this[int index] => values[index];
-
-    /// <summary>Says that the values do not go together; what is made of them is not used.</summary>
-    public void Refuse(Finding why)
-    {
-        IsRefused = true;
-        reader.Fault(why);
-    }
 }

@@ -32,6 +32,12 @@ internal sealed class ScalarShape<T>(Phrase<T> phrase) : Shape<T>, IPhrased
     protected override bool Read(Node node, Reader reader, [MaybeNullWhen(false)] out T value)
     {
         var scalar = (ScalarNode)node;
+        value = default;
+        if (scalar.IsBlank)
+        {
+            return reader.Fault(ShapeFindings.Blank(reader.NamedAt, reader.Name, phrase.Examples[0]));
+        }
+
         return phrase.TryRead(scalar.Text, out value, out var fault) || reader.Fault(ShapeFindings.Phrase(scalar, fault));
     }
 }

@@ -34,6 +34,9 @@ internal abstract class Shape
     /// <summary>Something that may be written: a text, an array or an object; every scalar is a text.</summary>
     public abstract JsonNode Sample(Choices choices);
 
+    /// <summary>Reads a node for its findings alone.</summary>
+    public abstract bool Check(Node node, Reader reader);
+
     /// <summary>The shapes that it is made of, for those who list them all.</summary>
     public virtual IEnumerable<Shape> Parts => [];
 }
@@ -43,6 +46,9 @@ internal abstract class Shape
 internal abstract class Shape<T> : Shape
     where T : notnull
 {
+    /// <inheritdoc/>
+    public sealed override bool Check(Node node, Reader reader) => TryRead(node, reader, out _);
+
     /// <summary>Reads a node. Every fault becomes a finding at its mark; nothing is thrown.</summary>
     /// <returns>False where a finding has been made, so that there is no value.</returns>
     public bool TryRead(Node node, Reader reader, [MaybeNullWhen(false)] out T value)

@@ -40,6 +40,18 @@ internal static class ShapeFindings
 
     public static Finding BlankItem(Mark at) => Fault("blank", at, "This item is blank", "Write it, or take the dash or comma out.");
 
+    public static Finding TooFew(Mark at, string name, int least) =>
+        Fault("too-few", at, $"{name} needs at least {least}", "Write them, or leave the key out.");
+
+    public static Finding TwoWays(Mark at, string one, string other) =>
+        Fault("two-ways", at, $"Both {one} and {other} are written, and either is enough", $"Keep {one} for a single one, or {other} for several.");
+
+    public static Finding MissingEither(Mark at, string one, string other, string where) =>
+        Fault("missing-key", at, $"{one} is missing in {where}", $"Write {one}, or {other} for several.");
+
+    public static Finding NotTogether(Mark at, string written, string missing, string where, IReadOnlyList<string> together) =>
+        Fault("missing-key", at, $"{missing} is missing in {where}, which has {written}", $"Write all of {string.Join(", ", together)}, or none.");
+
     public static Finding Phrase(ScalarNode node, PhraseFault fault) => Fault(fault.Rule, node.Part(fault.Offset, fault.Length), fault.Says, fault.Cure);
 
     public static Finding NameTwice(Mark at, string name, Mark first) =>

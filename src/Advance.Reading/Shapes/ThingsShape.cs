@@ -6,7 +6,9 @@ using Advance.Reading.Yaml;
 namespace Advance.Reading.Shapes;
 
 /// <summary>Named things: each one's name is its key. Their order is kept.</summary>
-internal sealed class ThingsShape<T>(Shape<T> thing) : Shape<IReadOnlyList<T>>
+/// <param name="thing">One of them.</param>
+/// <param name="atLeast">How many there must be.</param>
+internal sealed class ThingsShape<T>(Shape<T> thing, int atLeast = 0) : Shape<IReadOnlyList<T>>
     where T : notnull
 {
     /// <inheritdoc/>
@@ -22,12 +24,20 @@ internal sealed class ThingsShape<T>(Shape<T> thing) : Shape<IReadOnlyList<T>>
     public override bool Fits(Node node) => node is MapNode;
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaBook book, Tbc tbc) =>
-        book.Open(tbc, new() { ["type"] = "object", ["additionalProperties"] = SchemaOfThing(book) });
+    public override JsonObject Schema(SchemaBook book, Tbc tbc)
+    {
+        var map = new JsonObject { ["type"] = "object", ["additionalProperties"] = SchemaOfThing(book) };
+        if (atLeast > 0)
+        {
+            map["minProperties"] = atLeast;
+        }
+
+        return book.Open(tbc, map);
+    }
 
     /// <inheritdoc/>
     public override JsonNode Sample(Choices choices) =>
-        new JsonObject(choices.SomeNames().Select(name => KeyValuePair.Create<string, JsonNode?>(name, thing.Sample(choices))));
+        new JsonObject(choices.SomeNames(atLeast).Select(name => KeyValuePair.Create<string, JsonNode?>(name, thing.Sample(choices))));
 
     /// <inheritdoc/>
     protected override bool Read(Node node, Reader reader, [MaybeNullWhen(false)] out IReadOnlyList<T> value)
@@ -42,7 +52,8 @@ internal sealed class ThingsShape<T>(Shape<T> thing) : Shape<IReadOnlyList<T>>
         }
 
         value = things;
-        return isWhole;
+        var entries = ((MapNode)node).Entries.Count;
+        return entries >= atLeast || ((MapNode)node).IsPartial ? isWhole : reader.Fault(ShapeFindings.TooFew(node.At, reader.Name, atLeast));
     }
 
     private JsonObject SchemaOfThing(SchemaBook book)
@@ -53,11 +64,6 @@ internal sealed class ThingsShape<T>(Shape<T> thing) : Shape<IReadOnlyList<T>>
 
     private bool ReadThing(ScalarNode key, Node what, Reader reader, List<T> things)
     {
-        if (what is ScalarNode { IsBlank: true } and not BlockNode && !thing.MayBeBlank)
-        {
-            return reader.Fault(ShapeFindings.Blank(key.At, key.Text, thing.Words));
-        }
-
         Node? rest = what;
         if (!thing.TakesTbc && !Settling.TrySettle(what, reader, out rest, out _))
         {

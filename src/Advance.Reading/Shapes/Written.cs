@@ -60,12 +60,12 @@ internal static class Written
         where T : notnull => new ListShape<T>(item);
 
     /// <summary>The same, with items that may be open.</summary>
-    public static Shape<IReadOnlyList<Given<T>>> ListOfGiven<T>(Shape<T> item)
-        where T : notnull => new ListShape<Given<T>>(new GivenShape<T>(item));
+    public static Shape<IReadOnlyList<Given<T>>> ListOfGiven<T>(Shape<T> item, int atLeast = 0)
+        where T : notnull => new ListShape<Given<T>>(new GivenShape<T>(item), atLeast);
 
     /// <summary>Things by name.</summary>
-    public static Shape<IReadOnlyList<T>> Things<T>(Shape<T> thing)
-        where T : notnull => new ThingsShape<T>(thing);
+    public static Shape<IReadOnlyList<T>> Things<T>(Shape<T> thing, int atLeast = 0)
+        where T : notnull => new ThingsShape<T>(thing, atLeast);
 
     /// <summary>Facts by name, each of which may be open.</summary>
     public static Shape<IReadOnlyDictionary<string, Given<string>>> OpenFacts { get; } = Dictionary(new GivenShape<string>(Text));

@@ -1,5 +1,4 @@
 using Advance.Domain.Facts;
-using Advance.Domain.Findings;
 using Advance.Domain.Stocks;
 using Advance.Reading.Shapes;
 using UnitsNet;
@@ -26,21 +25,12 @@ internal sealed class CableKeys
         section = keys.Optional("section", Written.Text, "Of a cable, conductor size or category.");
         cores = keys.Defaulted("cores", Written.Count, 0, "Of a cable, how many cores.", "does not matter");
         rating = keys.Open("rating", Written.Current, "Of a cable, what it carries.");
+        keys.Together(["carries", "end-a", "end-b", "length"], ["section", "cores", "rating"]);
     }
 
     /// <summary>The cable; null where the kind is none.</summary>
-    public Cable? Of(Row row)
-    {
-        if (carries(row) is { } carried && endA(row) is { } a && endB(row) is { } b && length(row) is { } made)
-        {
-            return new(carried, a, b, made, section(row) ?? "", cores(row), rating(row));
-        }
-
-        if ((carries(row) ?? endA(row) ?? endB(row) ?? section(row)) is not null || length(row) is not null || rating(row) is not null || cores(row) > 0)
-        {
-            row.Refuse(new("reading/half-a-cable", Severity.Error, row.At, $"{row.Name} is half a cable", "Write carries, end-a, end-b and length, or none of what only a cable has."));
-        }
-
-        return null;
-    }
+    public Cable? Of(Row row) =>
+        carries(row) is { } carried && endA(row) is { } a && endB(row) is { } b && length(row) is { } made
+            ? new(carried, a, b, made, section(row) ?? "", cores(row), rating(row))
+            : null;
 }

@@ -13,16 +13,23 @@ internal static class PipeTable
     public static Grid? Read(TextSource source, BlockNode block)
     {
         var lines = new List<IReadOnlyList<CellNode>>();
-        var isFramed = false;
+        var (indent, isFramed) = (0, false);
         for (var line = block.FirstLine; line <= block.LastLine; line++)
         {
             var text = source.Line(line);
-            if (!text.IsWhiteSpace() && !IsRule(text))
+            if (text.IsWhiteSpace() || IsRule(text))
+            {
+                continue;
+            }
+
+            if (lines.Count == 0)
             {
                 // Only the headings tell: in a row below them the first cell may be blank.
-                isFramed = lines.Count == 0 ? text.TrimStart().StartsWith('|') : isFramed;
-                lines.Add(Cells(source, line, isFramed));
+                indent = text.Length - text.TrimStart().Length;
+                isFramed = text[indent] == '|';
             }
+
+            lines.Add(Cells(source, line, Math.Min(indent, text.Length - text.TrimStart().Length), isFramed));
         }
 
         return lines.Count == 0 ? null : new(lines[0], lines[1..], CountsCells: false);
@@ -30,11 +37,10 @@ internal static class PipeTable
 
     private static bool IsRule(ReadOnlySpan<char> line) => line.IndexOfAnyExcept(" |-:+") < 0 && line.Contains('-') && line.Contains('|');
 
-    private static List<CellNode> Cells(TextSource source, int line, bool isFramed)
+    private static List<CellNode> Cells(TextSource source, int line, int start, bool isFramed)
     {
         var text = source.Line(line);
         var end = text.TrimEnd().Length;
-        var start = 0;
         if (isFramed)
         {
             start = text.Length - text.TrimStart().Length;
@@ -69,7 +75,7 @@ internal static class PipeTable
     private static CellNode Cell(TextSource source, int line, int start, int stop)
     {
         var raw = source.Line(line)[start..stop];
-        var lead = raw.IsWhiteSpace() ? Math.Min(raw.Length, start == 0 ? raw.Length - 1 : 1) : raw.Length - raw.TrimStart().Length;
+        var lead = raw.IsWhiteSpace() ? Math.Min(raw.Length, start > 0 && source.Line(line)[start - 1] == '|' ? 1 : 0) : raw.Length - raw.TrimStart().Length;
         var text = raw.Trim().ToString();
         var plain = text.Replace("\\|", "|", StringComparison.Ordinal);
         var at = source.MarkAt(source.StartOf(line) + start + lead, Math.Max(1, text.Length));

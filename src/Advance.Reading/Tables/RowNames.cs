@@ -25,10 +25,10 @@ internal sealed class RowNames(string key, bool areKeys)
 
         var entry = map.Entries.FirstOrDefault(one => one.Key.Text == key);
         title = entry.Value as ScalarNode ?? title;
-        return !areKeys || TakeKey(ref row, map, entry, reader, title);
+        return !areKeys || TakeKey(ref row, map, entry, reader, ref title);
     }
 
-    private bool TakeKey(ref Node row, MapNode map, MapEntry entry, Reader reader, ScalarNode title)
+    private bool TakeKey(ref Node row, MapNode map, MapEntry entry, Reader reader, ref ScalarNode title)
     {
         row = new MapNode([.. map.Entries.Where(one => one != entry)], map.IsPartial, map.At, map.Weight);
         if (entry.Key is null)
@@ -41,6 +41,17 @@ internal sealed class RowNames(string key, bool areKeys)
             return reader.Fault(ShapeFindings.Blank(entry.Value.At, key, "a name"));
         }
 
+        if (!Settling.TrySettle(title, reader, out var rest, out _))
+        {
+            return false;
+        }
+
+        if (rest is null)
+        {
+            return reader.Fault(ShapeFindings.NeededNow(title.At, key, "a name"));
+        }
+
+        title = (ScalarNode)rest;
         return seen.TryAdd(title.Text, title.At) || reader.Fault(ShapeFindings.NameTwice(title.At, title.Text, seen[title.Text]));
     }
 }

@@ -5,12 +5,12 @@ namespace Advance.Reading.Tables;
 /// <summary>Tables as texts: what the schema says of them, and samples drawn.</summary>
 internal static class TableText
 {
-    /// <summary>A block with bars or several lines, or the name of a file.</summary>
+    /// <summary>A block of lines, or the name of a file.</summary>
     public static JsonObject Schema() => new()
     {
         ["description"] = "a table with | between its cells, headings first, in a block after |; or the name of a .csv or .xlsx file",
         ["type"] = "string",
-        ["pattern"] = @"^(?:[\s\S]*[|\n][\s\S]*|[^|\n]*\.(?:[Cc][Ss][Vv]|[Xx][Ll][Ss][Xx]))$",
+        ["pattern"] = @"^(?:[\s\S]*\n[\s\S]*|[^\n]*\.(?:[Cc][Ss][Vv]|[Xx][Ll][Ss][Xx]))$",
     };
 
     /// <summary>Draws rows as a table; null where a row holds what no cell can.</summary>

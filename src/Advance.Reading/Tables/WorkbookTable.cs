@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.IO.Compression;
+using System.Text;
 using Advance.Domain.Facts;
 using Advance.Reading.Shapes;
 using Advance.Reading.Yaml;
@@ -18,6 +19,9 @@ internal static class WorkbookTable
 
     // A workbook is a zip: it may say that it unfolds to more than it should.
     private const long MostUnfolded = 100_000_000;
+
+    // The library asks for a code page of old workbooks before it has seen that this is a new one.
+    static WorkbookTable() => Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
 
     /// <summary>Reads a workbook; null where it is none or has no headings.</summary>
     /// <param name="file">For the marks, which count rows and columns of cells.</param>

@@ -134,13 +134,13 @@ internal sealed class TreeBuilder(TextSource source, string mended, IReadOnlyLis
 
         Next();
         var entries = gathering.Finish();
-        var braced = ((MappingStart)start).Style == MappingStyle.Flow && source.Text.AsSpan((int)start.Start.Index).StartsWith('{');
+        var braced = ((MappingStart)start).Style == MappingStyle.Flow && source.Text.AsSpan(Place(start.Start)).StartsWith('{');
         return new MapNode(entries, gathering.IsPartial, braced ? MarkOf(start) : first ?? MarkOf(start), gathering.Weight);
     }
 
     private Node ReadScalar(Scalar scalar)
     {
-        var (from, to) = ((int)scalar.Start.Index, (int)scalar.End.Index);
+        var (from, to) = (Place(scalar.Start), Place(scalar.End));
         if (IsSpoilt(from, to))
         {
             return new SpoiltNode(source.MarkAt(from, to - from));
@@ -177,7 +177,7 @@ internal sealed class TreeBuilder(TextSource source, string mended, IReadOnlyLis
 
     private BlockNode ReadBlock(Scalar scalar)
     {
-        var header = source.Text.AsSpan((int)scalar.Start.Index).IndexOfAny('|', '>') + (int)scalar.Start.Index;
+        var header = Place(scalar.Start) + source.Text.AsSpan(Place(scalar.Start)).IndexOfAny('|', '>');
         var at = source.MarkAt(header, 1);
         var last = scalar.End.Column > 1 && scalar.End.Index >= source.Text.Length ? (int)scalar.End.Line : (int)scalar.End.Line - 1;
         while (last > at.Line && source.Line(last).IsWhiteSpace())
@@ -215,16 +215,19 @@ internal sealed class TreeBuilder(TextSource source, string mended, IReadOnlyLis
         }
         catch (YamlException refusal)
         {
-            throw new SyntaxFault(SyntaxFindings.Syntax(source.MarkAt(Math.Min((int)refusal.Start.Index, source.Text.Length), 1), refusal.Message));
+            throw new SyntaxFault(SyntaxFindings.Syntax(source.MarkAt(Place(refusal.Start), 1), refusal.Message));
         }
         catch (Exception refusal) when (refusal is InvalidOperationException or ArgumentException or IndexOutOfRangeException)
         {
             // The scanner gives up on an unclosed bracket without saying where; the scan of the raw lines has found those it knows.
-            var last = Math.Min((int)(parser.Current?.End.Index ?? 0), source.Text.Length);
+            var last = parser.Current is { } before ? Place(before.End) : 0;
             throw new SyntaxFault(SyntaxFindings.Syntax(source.MarkAt(last, 1), ""));
         }
     }
 
     private Mark MarkOf(ParsingEvent what) =>
-        source.MarkAt(Math.Min((int)what.Start.Index, source.Text.Length), Math.Max(1, (int)(what.End.Index - what.Start.Index)));
+        source.MarkAt(Place(what.Start), Math.Max(1, Place(what.End) - Place(what.Start)));
+
+    // The parser may count a last line end that is not there.
+    private int Place(YamlDotNet.Core.Mark mark) => (int)Math.Min(mark.Index, source.Text.Length);
 }

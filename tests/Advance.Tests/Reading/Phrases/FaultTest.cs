@@ -87,7 +87,7 @@ public sealed class FaultTest
     [InlineData("TBC by Fri 4 Sep", 0, null, 4)]
     [InlineData("63 A TBC by venue by 4 Sep", 4, "venue", 4)]
     [InlineData("TBC by the caretaker", 0, "the caretaker", null)]
-    [InlineData("The TBC Band TBC agent", 12, "agent", null)]
+    [InlineData("The Tbc of the shop", 3, "of the shop", null)]
     public void Tbc_says_who_and_when(string text, int body, string? who, int? day)
     {
         var tail = Tail.Find(text, out var fault);
