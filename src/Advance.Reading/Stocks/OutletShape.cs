@@ -8,7 +8,7 @@ internal static class OutletShape
 {
     public static readonly RecordShape<OutletRow> It = new("outlet", "One circuit of a distribution, or several alike.", keys =>
     {
-        var numbers = keys.Needed("no", Written.Numbers, "Which circuits.");
+        var numbers = keys.Needed("outlet", Written.Numbers, "Which outlets, each a circuit.");
         var connector = keys.Needed("connector", Written.Name, "What plugs in.");
         var phase = keys.Defaulted("phase", Written.Name, "", "Which phase it is on.", "the only one");
         var device = keys.Defaulted("device", Written.Name, "", "Protective device and curve.", "not said");

@@ -227,8 +227,13 @@ internal sealed class FlowScan(TextSource source, Mending mending, LeadingSign s
 
     private int EndOfEntry(int from)
     {
-        var end = RawText.CommentIn(text, from, RawText.EndOfLine(text, from));
-        return RawText.TrimEnd(text, from, text.AsSpan(from, end - from).IndexOfAny(",]}") is var close and >= 0 ? from + close : end);
+        var end = from;
+        while (end < text.Length && text[end] is not (',' or ']' or '}' or '\n') && !(text[end] == '#' && RawText.IsBlank(text[end - 1])))
+        {
+            end++;
+        }
+
+        return RawText.TrimEnd(text, from, end);
     }
 
     private int GiveUpUnclosed()
