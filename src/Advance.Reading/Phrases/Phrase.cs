@@ -2,6 +2,10 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace Advance.Reading.Phrases;
 
+/// <summary>Reads a value at the cursor.</summary>
+/// <returns>False where it is something else; then the cursor may hold the reason.</returns>
+internal delegate bool Scan<T>(Cursor cursor, [MaybeNullWhen(false)] out T value);
+
 /// <summary>A small notation: how it is called, what it looks like, and examples of it.</summary>
 /// <param name="name">The name in the schema: <c>set-time</c>.</param>
 /// <param name="words">What it is, with its article, to follow on "this is not": <c>a time and a length</c>.</param>

@@ -1,8 +1,11 @@
 using System.Text;
+using Advance.Domain.Companies;
 using Advance.Domain.Facts;
 using Advance.Domain.Findings;
+using Advance.Domain.Gigs;
 using Advance.Domain.Places;
 using Advance.Domain.Stocks;
+using Advance.Domain.Venues;
 using Advance.Reading;
 using Advance.Reading.Files;
 using UnitsNet;
@@ -104,8 +107,8 @@ public sealed class BriefReaderTest
     {
         var brief = Read("gig: x\nday: Sat 12 Sep 2026\n").Brief!;
 
-        Assert.Same(Domain.Venues.Venue.Unknown, brief.Venue);
-        Assert.Same(Domain.Companies.Company.Default, brief.Company);
+        Assert.Same(Venue.Unknown, brief.Venue);
+        Assert.Same(Company.Default, brief.Company);
         Assert.Empty(brief.Stock.Kinds);
     }
 
@@ -163,7 +166,7 @@ public sealed class BriefReaderTest
     {
         var gig = Read("gig: x\ndays:\n  build: Fri 18 Sep 2026\n  Saturday: {date: Sat 19 Sep 2026 TBC}\n  out: {date: TBC, kind: strike}\nallow: [lighting 18 kW, sound 900 kg TBC]\n").Brief!.Gig;
 
-        Assert.Equal([("build", Domain.Gigs.DayKind.Build), ("Saturday", Domain.Gigs.DayKind.Show), ("out", Domain.Gigs.DayKind.Strike)], gig.Days.Select(day => (day.Name, day.Kind)));
+        Assert.Equal([("build", DayKind.Build), ("Saturday", DayKind.Show), ("out", DayKind.Strike)], gig.Days.Select(day => (day.Name, day.Kind)));
         Assert.Equal([true, true, false], gig.Days.Select(day => day.Date.IsKnown));
         Assert.Equal(18_000, (double)gig.Allowances[0].Draw!.Value.Value.Watts);
         Assert.Equal((900, true), (gig.Allowances[1].Weight!.Value.Value.Kilograms, gig.Allowances[1].Weight!.Value.Doubt is not null));

@@ -38,7 +38,7 @@ public sealed class PhraseTest
                 var fault = phrase.FaultOf(text);
                 return pattern.IsMatch(text) ? fault is null || BeyondPatterns.Contains(fault.Rule) : fault is not null;
             },
-            iter: 3000,
+            iter: 1500,
             print: text => $"{text} -> {phrase.FaultOf(text)}; pattern {pattern.IsMatch(text)}");
     }
 
@@ -51,7 +51,7 @@ public sealed class PhraseTest
 
         text.Where(one => one.Length > 0).Sample(
             one => phrase.FaultOf(one) is not { } fault || (fault.Offset >= 0 && fault.Length > 0 && fault.Offset + fault.Length <= one.Length),
-            iter: 2000);
+            iter: 800);
     }
 
     private static Gen<string> Example(Phrase phrase) => Gen.Int[0, phrase.Examples.Count - 1].Select(index => phrase.Examples[index]);

@@ -28,7 +28,7 @@ public sealed class SchemaPropertyTest
                 var findings = Read(file, text);
                 return findings.Count == 0 && IsValid(schema, sample);
             },
-            iter: 5000,
+            iter: 400,
             print: draws => Print(file, schema, Draw(file, draws)));
     }
 
@@ -45,7 +45,7 @@ public sealed class SchemaPropertyTest
                 var faults = Read(file, text).Where(finding => finding.Severity == Severity.Error).ToList();
                 return IsValid(schema, sample) == (faults.Count == 0);
             },
-            iter: 20000,
+            iter: 1500,
             print: draws => Print(file, schema, Mutated(file, draws)));
     }
 

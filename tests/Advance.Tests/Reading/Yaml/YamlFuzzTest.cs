@@ -25,7 +25,7 @@ public sealed class YamlFuzzTest
                 YamlFile.Read(source, findings);
                 return findings.TrueForAll(finding => source.Quote(finding.At) is { } quote && quote.Start <= quote.Line.Length);
             },
-            iter: 40_000);
+            iter: 15_000);
 
     [Fact]
     public void What_is_given_up_is_said_to_be() =>
@@ -35,7 +35,7 @@ public sealed class YamlFuzzTest
                 var findings = new List<Finding>();
                 return YamlFile.Read(new TextSource("gig.yaml", text), findings) is not null || findings.Exists(finding => finding.Severity == Severity.Error);
             },
-            iter: 20_000);
+            iter: 8_000);
 
     [Fact]
     public void Mending_keeps_every_line_and_its_length() =>
@@ -46,5 +46,5 @@ public sealed class YamlFuzzTest
                 new LineScan(new TextSource("gig.yaml", text), mending).Run();
                 return text.Split('\n').Select(line => line.Length).SequenceEqual(mending.Text.Split('\n').Select(line => line.Length));
             },
-            iter: 20_000);
+            iter: 8_000);
 }
