@@ -17,7 +17,7 @@ internal static class CompanyShape
         var name = keys.Needed("company", Written.Text, "Its name on the paper.");
         var address = keys.Defaulted("address", Written.Text, "", "One line.", "not said");
         var contacts = keys.Any("contacts", Written.TableOfThings(ContactShape.It, "name"), "People of the company.");
-        var logo = keys.Optional("logo", Written.Name, "A picture, as a path from the folder of the gig's tree.");
+        var logo = keys.Optional("logo", Written.Picture, "A picture, as a path from this file.");
         var paper = keys.Defaulted("paper", PaperShape.It, (Size: PaperSize.A4, Units: UnitSystem.Metric), "What it prints on, and in which units.", "A4, metric");
         var colours = keys.Defaulted("conductor-colours", Colours, "IEC 60445", "Colours of conductors.", "IEC 60445");
         var numbering = keys.Defaulted("numbering", Written.Facts, NoNumbering, "Which way things are counted, by kind of thing.", "not said");

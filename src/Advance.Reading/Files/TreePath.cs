@@ -41,8 +41,9 @@ public static class TreePath
     /// <summary>A file in a folder.</summary>
     public static string Join(string folder, string name) => folder.Length == 0 ? name : $"{folder}/{name}";
 
-    // A backslash or a colon is a drive, a share or a stream on some systems, and so a path that means different things on two machines.
-    private static bool IsAbsolute(string reference) => reference.StartsWith('/') || reference.StartsWith('~') || reference.AsSpan().ContainsAny('\\', ':', '\0');
+    /// <summary>Whether a reference does not start from a file, or means different things on two systems: a backslash or a colon is a
+    /// drive, a share or a stream on some.</summary>
+    public static bool IsAbsolute(string reference) => reference.StartsWith('/') || reference.StartsWith('~') || reference.AsSpan().ContainsAny('\\', ':', '\0');
 
     private static string FolderOf(string file) => file.LastIndexOf('/') is var slash and >= 0 ? file[..slash] : "";
 }

@@ -26,9 +26,9 @@ internal static class GigShape
         var revision = keys.Optional("revision", Written.Name, "The letter of this revision.");
         var issued = keys.Open("issued", Written.Date, "When this revision goes out.");
         var isNew = keys.Defaulted("new", Written.Text, "", "What is new in it, in words.", "not said");
-        keys.Optional(Company, Written.Name, "The company's file, as a path from this one.");
-        keys.Optional(Venue, Written.Name, "The venue's file, as a path from this one.");
-        keys.Optional(Stock, Written.Name, "The folder with the stock, or a file of it, as a path from this one.");
+        keys.Optional(Company, Written.Path, "The company's file, as a path from this one.");
+        keys.Optional(Venue, Written.Path, "The venue's file, as a path from this one.");
+        keys.Optional(Stock, Written.Path, "The folder with the stock, or a file of it, as a path from this one.");
         var people = keys.Any("people", Written.TableOfThings(PersonShape.It, "name"), "The crew by name.");
         var schedule = keys.Any("schedule", Written.Table(ScheduleShape.It), "What happens when.");
         var stage = keys.Optional("stage", StageShape.It, "The stage of a gig that has one.");

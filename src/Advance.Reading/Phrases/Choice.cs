@@ -12,7 +12,8 @@ internal static class Choice
     public static Phrase<T> Of<T>(string name, string words, params (string Word, T Value)[] choices)
         where T : notnull =>
         new(name, words, Patterns.AnyOf(choices.Select(choice => choice.Word)), [.. choices.Select(choice => choice.Word)],
-            (Cursor cursor, [MaybeNullWhen(false)] out T value) => Read(cursor, choices, out value));
+            (Cursor cursor, [MaybeNullWhen(false)] out T value) => Read(cursor, choices, out value),
+            takes: $"one of {string.Join(", ", choices.Select(choice => $"`{choice.Word}`"))}");
 
     private static bool Read<T>(Cursor cursor, (string Word, T Value)[] choices, [MaybeNullWhen(false)] out T value)
     {

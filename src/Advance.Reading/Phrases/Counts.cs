@@ -34,7 +34,7 @@ internal static class Counts
             var start = cursor.At;
             return cursor.Whole(out value)
                 && ((value >= least && value <= most) || cursor.Fail(PhraseFaults.OutOfRange(start, cursor.Written(start, cursor.At), range)));
-        });
+        }, takes: $"a whole number, {range}");
     }
 
     /// <summary>Reads a number or a range.</summary>

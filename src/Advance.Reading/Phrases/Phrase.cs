@@ -21,16 +21,28 @@ internal abstract class Phrase(string name, string words, string pattern, IReadO
 
     public IReadOnlyList<string> Examples { get; } = examples;
 
+    /// <summary>What it takes, for the key reference, in Markdown.</summary>
+    public virtual string Takes => $"{Name}, as in `{Examples[0]}`";
+
     /// <summary>The fault of a text; null where it has none. For those who do not need the value.</summary>
     public abstract PhraseFault? FaultOf(string text);
 }
 
 /// <summary>A small notation and the value that it gives.</summary>
 /// <typeparam name="T">The value.</typeparam>
-internal sealed class Phrase<T>(string name, string words, string pattern, IReadOnlyList<string> examples, Scan<T> scan)
+/// <param name="name">See <see cref="Phrase"/>.</param>
+/// <param name="words">See <see cref="Phrase"/>.</param>
+/// <param name="pattern">See <see cref="Phrase"/>.</param>
+/// <param name="examples">See <see cref="Phrase"/>.</param>
+/// <param name="scan">Reads it at a cursor.</param>
+/// <param name="takes">What it takes, for the key reference, where its name and its first example do not say it well.</param>
+internal sealed class Phrase<T>(string name, string words, string pattern, IReadOnlyList<string> examples, Scan<T> scan, string? takes = null)
     : Phrase(name, words, pattern, examples)
     where T : notnull
 {
+    /// <inheritdoc/>
+    public override string Takes => takes ?? base.Takes;
+
     /// <summary>Reads the notation inside a larger one.</summary>
     public Scan<T> Scan { get; } = scan;
 

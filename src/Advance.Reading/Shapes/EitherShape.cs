@@ -13,6 +13,9 @@ internal sealed class EitherShape<T>(params Shape<T>[] shapes) : Shape<T>
     public override string Words => string.Join(" or ", shapes.Select(shape => shape.Words));
 
     /// <inheritdoc/>
+    public override string Example => shapes[0].Example;
+
+    /// <inheritdoc/>
     public override string Takes => string.Join("; or ", shapes.Select(shape => shape.Takes));
 
     /// <inheritdoc/>

@@ -36,9 +36,6 @@ internal abstract class Field(string key, Shape shape, string words)
         return isRead;
     }
 
-    /// <summary>An example for a finding that asks for the value.</summary>
-    public string Example => Shape is IPhrased { Phrase: { } phrase } ? phrase.Examples[0] : Shape.Words;
-
     /// <summary>The value where nothing was written; may only be called for keys that are not needed.</summary>
     protected abstract object? Absent(Mark at, Reader reader);
 
@@ -50,7 +47,7 @@ internal abstract class Field(string key, Shape shape, string words)
         if (IsNeeded)
         {
             value = null;
-            return reader.Fault(node is null ? ShapeFindings.Missing(at, Key, where, Example) : ShapeFindings.Blank(at, Key, Example));
+            return reader.Fault(node is null ? ShapeFindings.Missing(at, Key, where, Shape.Example) : ShapeFindings.Blank(at, Key, Shape.Example));
         }
 
         value = Absent(at, reader);
@@ -73,7 +70,7 @@ internal abstract class Field(string key, Shape shape, string words)
 
         if (IsNeeded)
         {
-            return reader.Fault(ShapeFindings.NeededNow(node.At, Key, Example));
+            return reader.Fault(ShapeFindings.NeededNow(node.At, Key, Shape.Example));
         }
 
         value = Absent(node.At, reader);

@@ -18,6 +18,9 @@ internal sealed class GivenShape<T>(Shape<T> inner) : Shape<Given<T>>, IPhrased
     public override string Words => inner.Words;
 
     /// <inheritdoc/>
+    public override string Example => inner.Example;
+
+    /// <inheritdoc/>
     public override string Takes => inner.Takes;
 
     /// <inheritdoc/>

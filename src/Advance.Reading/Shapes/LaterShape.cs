@@ -15,6 +15,9 @@ internal sealed class LaterShape<T>(Func<Shape<T>> make) : Shape<T>
     public override string Words => Made.Words;
 
     /// <inheritdoc/>
+    public override string Example => Made.Example;
+
+    /// <inheritdoc/>
     public override string Takes => Made.Takes;
 
     /// <inheritdoc/>

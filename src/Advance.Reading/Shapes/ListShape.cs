@@ -19,6 +19,9 @@ internal sealed class ListShape<T>(Shape<T> item, int atLeast = 0) : Shape<IRead
     public override string Takes => $"list of {item.Takes}";
 
     /// <inheritdoc/>
+    public override string Example => $"[{string.Join(", ", Enumerable.Repeat(item.Example, Math.Max(1, atLeast)))}]";
+
+    /// <inheritdoc/>
     public override IEnumerable<Shape> Parts => [item];
 
     /// <inheritdoc/>

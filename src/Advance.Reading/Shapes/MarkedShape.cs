@@ -13,6 +13,9 @@ internal sealed class MarkedShape<T>(Shape<T> inner) : Shape<Marked<T>>
     public override string Words => inner.Words;
 
     /// <inheritdoc/>
+    public override string Example => inner.Example;
+
+    /// <inheritdoc/>
     public override string Takes => inner.Takes;
 
     /// <inheritdoc/>

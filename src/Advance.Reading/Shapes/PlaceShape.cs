@@ -19,6 +19,9 @@ internal sealed class PlaceShape : Shape<Place>, IPhrased
     public override string Words => Said.Words;
 
     /// <inheritdoc/>
+    public override string Example => Said.Example;
+
+    /// <inheritdoc/>
     public override string Takes => Said.Takes;
 
     /// <inheritdoc/>

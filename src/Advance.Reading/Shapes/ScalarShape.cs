@@ -17,7 +17,10 @@ internal sealed class ScalarShape<T>(Phrase<T> phrase) : Shape<T>, IPhrased
     public override string Words => phrase.Words;
 
     /// <inheritdoc/>
-    public override string Takes => $"{phrase.Name}, as in `{phrase.Examples[0]}`";
+    public override string Takes => phrase.Takes;
+
+    /// <inheritdoc/>
+    public override string Example => phrase.Examples[0];
 
     /// <inheritdoc/>
     public override bool Fits(Node node) => node is ScalarNode;

@@ -14,6 +14,9 @@ internal abstract class Shape
     /// <summary>What it is, with its article, to follow on "here belongs": <c>a list</c>.</summary>
     public abstract string Words { get; }
 
+    /// <summary>What may be written, for a finding that asks for it.</summary>
+    public virtual string Example => Words;
+
     /// <summary>What it takes, for the key reference, in Markdown.</summary>
     public abstract string Takes { get; }
 

@@ -14,6 +14,9 @@ internal sealed class TurnedShape<TFrom, T>(Shape<TFrom> inner, Func<TFrom, Read
     public override string Words => inner.Words;
 
     /// <inheritdoc/>
+    public override string Example => inner.Example;
+
+    /// <inheritdoc/>
     public override string Takes => inner.Takes;
 
     /// <inheritdoc/>

@@ -13,6 +13,8 @@ internal static class Written
 {
     public static readonly Shape<string> Text = new ScalarShape<string>(Texts.Text);
     public static readonly Shape<string> Name = new ScalarShape<string>(Texts.Name);
+    public static readonly Shape<string> Path = new ScalarShape<string>(Texts.Path);
+    public static readonly Shape<string> Picture = new TreePathShape();
     public static readonly Shape<bool> YesNo = new ScalarShape<bool>(Choice.YesNo);
     public static readonly Shape<int> Count = new ScalarShape<int>(Counts.Count);
     public static readonly Shape<double> Factor = new ScalarShape<double>(Counts.Factor);

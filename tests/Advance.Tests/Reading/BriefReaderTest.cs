@@ -178,6 +178,16 @@ public sealed class BriefReaderTest
     }
 
     [Fact]
+    public void A_logo_is_named_from_the_company_s_file_and_known_from_the_tree()
+    {
+        var inside = BriefReader.Read(MemoryDoor.Of(("gig.yaml", "gig: x\nday: Sat 12 Sep 2026\ncompany: c/company.yaml\n"), ("c/company.yaml", "company: x\nlogo: ../art/logo.svg\n")), "gig.yaml");
+        var outside = BriefReader.Read(MemoryDoor.Of(("gig.yaml", "gig: x\nday: Sat 12 Sep 2026\ncompany: company.yaml\n"), ("company.yaml", "company: x\nlogo: ../logo.svg\n")), "gig.yaml");
+
+        Assert.Equal("art/logo.svg", inside.Brief!.Company.Logo);
+        Assert.Equal(["reading/outside"], outside.Findings.Select(finding => finding.Rule));
+    }
+
+    [Fact]
     public void A_concern_does_not_keep_a_gig_from_being_read()
     {
         var reading = Read("gig: x # TBC\nday: Sat 12 Sep 2026\n");
