@@ -19,9 +19,6 @@ internal sealed class TableShape<T>(RecordShape<T> row, string? name = null) : S
     private readonly TableNodes nodes = new(new(row.Fields, name, row.Name));
 
     /// <inheritdoc/>
-    public IRecord Row => row;
-
-    /// <inheritdoc/>
     public string? NameKey => name;
 
     /// <inheritdoc/>

@@ -4,14 +4,11 @@ using Advance.Reading.Files;
 namespace Advance.Reading.Tables;
 
 /// <summary>The rows of a sheet, quoted with bars between the cells; a mark's line is the row and its column the cell.</summary>
-internal sealed class WorkbookSource(string file, string sheet) : Source(file)
+internal sealed class WorkbookSource(string file) : Source(file)
 {
     private const string Bar = " | ";
 
     private readonly Dictionary<int, IReadOnlyList<string>> rows = [];
-
-    /// <summary>The name of the sheet.</summary>
-    public string Sheet { get; } = sheet;
 
     /// <inheritdoc/>
     public override Quote? Quote(Mark mark)
@@ -27,5 +24,6 @@ internal sealed class WorkbookSource(string file, string sheet) : Source(file)
         return new(line, Math.Min(start, line.Length), index < cells.Count ? Math.Max(1, cells[index].Length) : 1);
     }
 
+    /// <summary>Keeps a row.</summary>
     public void Add(int row, IReadOnlyList<string> cells) => rows[row] = cells;
 }

@@ -60,7 +60,7 @@ internal static class WorkbookTable
     private static Grid? Read(string file, IExcelDataReader sheet, Reader reader)
     {
         var rows = new List<IReadOnlyList<CellNode>>();
-        var quotes = new WorkbookSource(file, sheet.Name);
+        var quotes = new WorkbookSource(file);
         reader.Sources.Add(quotes);
         for (var row = 1; sheet.Read(); row++)
         {
