@@ -40,8 +40,8 @@ public static class SheetReader
         section.Text("data-readers")?.Split(' ', StringSplitOptions.RemoveEmptyEntries) ?? [],
         blocks.In(section))
     {
-        Class = section.Word<TypeClass>("data-type"),
-        Paper = section.WordOrNull<PageSize>("data-paper"),
-        Orientation = section.Word<Orientation>("data-orientation"),
+        Class = (TypeClass)(section.Word("data-type") ?? 0),
+        Paper = (PageSize?)section.Word("data-paper"),
+        Orientation = (Orientation)(section.Word("data-orientation") ?? 0),
     };
 }

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Text;
 
 namespace Advance.Sheets.Templating;
@@ -6,15 +5,13 @@ namespace Advance.Sheets.Templating;
 /// <summary>Makes text of values, for contents and for attributes in either kind of quotes.</summary>
 internal static class Escaping
 {
-    private static readonly SearchValues<char> Special = SearchValues.Create("&<>\"' \t\r\n");
-
     /// <summary>
     /// Nothing in what comes back can open or close markup. White space other than single blanks between words is written as references,
     /// because the reader takes all other white space for a template's indentation.
     /// </summary>
     public static string Escape(string value)
     {
-        if (value.AsSpan().IndexOfAny(Special) < 0)
+        if (IsPlain(value))
         {
             return value;
         }
@@ -38,6 +35,19 @@ internal static class Escaping
         }
 
         return text.ToString();
+    }
+
+    private static bool IsPlain(string value)
+    {
+        for (var i = 0; i < value.Length; i++)
+        {
+            if (value[i] is '&' or '<' or '>' or '"' or '\'' or '\t' or '\r' or '\n' || (value[i] == ' ' && IsLoose(value, i)))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static bool IsLoose(string value, int at) =>

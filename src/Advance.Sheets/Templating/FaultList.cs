@@ -4,13 +4,13 @@ namespace Advance.Sheets.Templating;
 internal sealed class FaultList
 {
     private readonly List<TemplateFault> found = [];
-    private readonly HashSet<(Domain.Facts.Mark At, string Says)> known = [];
+    private readonly HashSet<string> known = new(StringComparer.Ordinal);
 
     public IReadOnlyList<TemplateFault> All => found;
 
     public void Add(TemplateFault fault)
     {
-        if (known.Add((fault.At, fault.Says)))
+        if (known.Add($"{fault.At} {fault.Says}"))
         {
             found.Add(fault);
         }

@@ -5,4 +5,4 @@ namespace Advance.Sheets.Templating;
 /// <param name="Frame">The use of the template that wrote it.</param>
 /// <param name="Offset">The place in that template.</param>
 /// <param name="IsCopied">True for text that stands in the template letter by letter; false for the value of an expression.</param>
-internal readonly record struct Piece(int Start, Frame Frame, int Offset, bool IsCopied);
+internal sealed record Piece(int Start, Frame Frame, int Offset, bool IsCopied);

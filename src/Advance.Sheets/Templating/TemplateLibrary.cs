@@ -38,18 +38,32 @@ public sealed class TemplateLibrary
     /// <summary>The templates embedded in an assembly as resources whose names begin with <c>templates/</c>.</summary>
     public static TemplateLibrary In(Assembly assembly)
     {
-        // MSBuild names resources with the separators of the system that it ran on.
-        var named = assembly.GetManifestResourceNames()
-            .Select(resource => (Resource: resource, Path: resource.Replace('\\', '/')))
-            .Where(entry => entry.Path.StartsWith(Folder, StringComparison.Ordinal))
-            .ToDictionary(entry => entry.Path[Folder.Length..], entry => entry.Resource, StringComparer.Ordinal);
+        var named = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var resource in assembly.GetManifestResourceNames())
+        {
+            // MSBuild names resources with the separators of the system that it ran on.
+            var path = resource.Replace('\\', '/');
+            if (path.StartsWith(Folder, StringComparison.Ordinal))
+            {
+                named.Add(path[Folder.Length..], resource);
+            }
+        }
+
         return new(assembly, named, new Dictionary<string, string>(StringComparer.Ordinal));
     }
 
     /// <summary>The same templates with a company's own in the place of those with the same name, and beside them.</summary>
     /// <param name="own">Text by name, with forward slashes, relative to the company's folder of templates.</param>
-    public TemplateLibrary With(IReadOnlyDictionary<string, string> own) =>
-        new(assembly, resources, this.own.Concat(own).GroupBy(file => file.Key).ToDictionary(file => file.Key, file => file.Last().Value, StringComparer.Ordinal));
+    public TemplateLibrary With(IReadOnlyDictionary<string, string> own)
+    {
+        var all = new Dictionary<string, string>(this.own, StringComparer.Ordinal);
+        foreach (var (name, text) in own)
+        {
+            all[name] = text;
+        }
+
+        return new(assembly, resources, all);
+    }
 
     /// <summary>Whether there is a template of that name.</summary>
     public bool Has(string name) => own.ContainsKey(name) || resources.ContainsKey(name);

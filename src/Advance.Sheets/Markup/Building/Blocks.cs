@@ -23,7 +23,7 @@ internal sealed class Blocks(IReadOnlyList<Drawing> drawings, MarkupFaults fault
     {
         { Name: "h1" or "h2" or "h3" } => new Heading(element.Form.Name[1] - '0', Line.Of(element, faults)),
         { Name: "p", Class: "poster" } => new Poster(Line.TextOf(element), element.Number("data-mm") ?? 0),
-        { Name: "p" } => new Paragraph(Line.Of(element, faults)) { Align = element.Word<Align>("data-align") },
+        { Name: "p" } => new Paragraph(Line.Of(element, faults)) { Align = (Align)(element.Word("data-align") ?? 0) },
         { Name: "ul" or "ol" } => new ItemList([.. element.Elements.Select(item => Line.Of(item, faults))], element.Form.Name == "ol"),
         { Name: "dl" } => MakePairs(element),
         { Name: "hr", Class: "page-break" } => new PageBreak(),
@@ -51,8 +51,8 @@ internal sealed class Blocks(IReadOnlyList<Drawing> drawings, MarkupFaults fault
 
             if (part.Form.Name == "dd" && name is not null)
             {
-                var (text, verdict) = Line.OfField(part, faults);
-                items.Add(new Pair(Line.Of(name, faults), text) { Verdict = verdict });
+                var text = Line.OfField(part, faults);
+                items.Add(new Pair(Line.Of(name, faults), text.Pieces) { Verdict = text.Verdict });
             }
 
             name = part.Form.Name == "dt" ? part : null;

@@ -18,6 +18,9 @@ internal sealed class Line(MarkupFaults faults, bool isField = false)
     // Not null where indentation waits to become a blank, in the style that it was written in.
     private TextStyle? blank;
 
+    /// <summary>From left to right.</summary>
+    public IReadOnlyList<Inline> Pieces => pieces;
+
     /// <summary>The worst verdict of all that stands in a field.</summary>
     public Verdict Verdict { get; private set; }
 
@@ -29,12 +32,12 @@ internal sealed class Line(MarkupFaults faults, bool isField = false)
         return line.pieces;
     }
 
-    /// <summary>The pieces of what stands in a field, and the worst verdict among them.</summary>
-    public static (IReadOnlyList<Inline> Pieces, Verdict Verdict) OfField(Element element, MarkupFaults faults)
+    /// <summary>The line that stands in a field.</summary>
+    public static Line OfField(Element element, MarkupFaults faults)
     {
-        var line = new Line(faults, isField: true) { Verdict = element.Word<Verdict>("data-verdict") };
+        var line = new Line(faults, isField: true) { Verdict = VerdictOf(element) };
         line.Add(element.Children, TextStyle.Normal);
-        return (line.pieces, line.Verdict);
+        return line;
     }
 
     /// <summary>The text that stands in an element, when text is all it holds.</summary>
@@ -151,7 +154,7 @@ internal sealed class Line(MarkupFaults faults, bool isField = false)
     private void Judge(Element element, TextStyle style)
     {
         Add(element.Children, style);
-        var verdict = element.Word<Verdict>("data-verdict");
+        var verdict = VerdictOf(element);
         if (isField)
         {
             Verdict = Worse(Verdict, verdict);
@@ -194,6 +197,8 @@ internal sealed class Line(MarkupFaults faults, bool isField = false)
             pieces.Add(new Text(value, style));
         }
     }
+
+    private static Verdict VerdictOf(Element element) => (Verdict)(element.Word("data-verdict") ?? 0);
 
     private static Verdict Worse(Verdict one, Verdict other) => one > other ? one : other;
 }

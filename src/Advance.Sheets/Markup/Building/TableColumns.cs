@@ -46,7 +46,7 @@ internal static class TableColumns
         var column = new TableColumn(element.Text("data-key") ?? "", head)
         {
             Unit = element.Text("data-unit") ?? "",
-            Align = element.Word<Align>("data-align"),
+            Align = (Align)(element.Word("data-align") ?? 0),
             Strong = element.Words.Contains("strong"),
             IsKey = element.Words.Contains("key"),
             LeastMm = element.Number("data-least"),

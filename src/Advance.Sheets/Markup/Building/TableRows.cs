@@ -10,8 +10,7 @@ namespace Advance.Sheets.Markup.Building;
 /// <param name="faults">Takes what is wrong.</param>
 internal sealed class TableRows(int columns, MarkupFaults faults)
 {
-    private static readonly (string Word, RowKind Kind)[] Kinds =
-        [("sub", RowKind.Sub), ("hold", RowKind.Hold), ("total", RowKind.Total)];
+    private static readonly string[] Kinds = ["sub", "hold", "total"];
 
     /// <summary>What is printed in place of rows, as a row among them said.</summary>
     public IReadOnlyList<Inline> WhenEmpty { get; private set; } = [];
@@ -19,10 +18,10 @@ internal sealed class TableRows(int columns, MarkupFaults faults)
     /// <summary>The groups of all bodies; each body, and each row that heads a group, opens one.</summary>
     public IReadOnlyList<RowGroup> Groups(IEnumerable<Element> bodies)
     {
-        var groups = new List<(Element? Head, List<Row> Rows)>();
+        var groups = new List<RowGroup>();
         foreach (var body in bodies)
         {
-            groups.Add((null, []));
+            var rows = Open(groups, head: null);
             foreach (var row in body.Elements)
             {
                 if (row.Words.Contains("when-empty"))
@@ -31,20 +30,17 @@ internal sealed class TableRows(int columns, MarkupFaults faults)
                 }
                 else if (row.Words.Contains("group"))
                 {
-                    groups.Add((row, []));
+                    rows = Open(groups, row);
                 }
                 else
                 {
-                    groups[^1].Rows.Add(Make(row));
+                    rows.Add(Make(row));
                 }
             }
         }
 
-        return [.. groups.Where(group => group.Head is not null || group.Rows.Count > 0).Select(group => new RowGroup(group.Rows)
-        {
-            Head = group.Head is { } head ? OnlyField(head) : [],
-            Id = group.Head?.Id,
-        })];
+        groups.RemoveAll(group => group.Head.Count == 0 && group.Rows.Count == 0);
+        return groups;
     }
 
     /// <summary>The rows at the foot.</summary>
@@ -57,6 +53,21 @@ internal sealed class TableRows(int columns, MarkupFaults faults)
 
         return [.. foot.Elements.Select(Make)];
     }
+
+    private List<Row> Open(List<RowGroup> groups, Element? head)
+    {
+        var rows = new List<Row>();
+        groups.Add(new RowGroup(rows) { Head = head is null ? [] : OnlyField(head), Id = head?.Id });
+        return rows;
+    }
+
+    private static RowKind KindOf(string? word) => word switch
+    {
+        "sub" => RowKind.Sub,
+        "hold" => RowKind.Hold,
+        "total" => RowKind.Total,
+        _ => RowKind.Normal,
+    };
 
     private IReadOnlyList<Inline> OnlyField(Element row)
     {
@@ -71,21 +82,23 @@ internal sealed class TableRows(int columns, MarkupFaults faults)
 
     private Row Make(Element row)
     {
-        var kinds = Kinds.Where(kind => row.Words.Contains(kind.Word)).ToList();
+        var kinds = Kinds.Where(row.Words.Contains).ToList();
         if (kinds.Count > 1)
         {
-            faults.Add(row.At, $"A row is `{kinds[0].Word}` or `{kinds[1].Word}`, not both.");
+            faults.Add(row.At, $"A row is `{kinds[0]}` or `{kinds[1]}`, not both.");
         }
 
         var cells = row.Elements.Select(MakeCell).ToList();
-        if (cells.Sum(cell => cell.Span) > columns)
+        var taken = 0;
+        cells.ForEach(cell => taken += cell.Span);
+        if (taken > columns)
         {
-            faults.Add(row.At, $"There are {columns} columns, and this row takes {cells.Sum(cell => cell.Span)}.");
+            faults.Add(row.At, $"There are {columns} columns, and this row takes {taken}.");
         }
 
         return new(cells)
         {
-            Kind = kinds.Select(kind => kind.Kind).FirstOrDefault(),
+            Kind = KindOf(kinds.FirstOrDefault()),
             Id = row.Id,
             JoinsNext = row.Words.Contains("joins"),
         };
@@ -98,12 +111,12 @@ internal sealed class TableRows(int columns, MarkupFaults faults)
             faults.Add(field.At, "A `th` stands in the `thead`; here stands `td`.");
         }
 
-        var (text, verdict) = Line.OfField(field, faults);
+        var line = Line.OfField(field, faults);
         var value = field.Text("data-value") is { } written ? MachineValues.Of(written) : null;
-        return new(text)
+        return new(line.Pieces)
         {
             Span = (int)(field.Number("colspan") ?? 1),
-            Verdict = verdict,
+            Verdict = line.Verdict,
             Value = value is NumberValue number ? number with { Unit = field.Text("data-unit") ?? "" } : value,
         };
     }

@@ -1,6 +1,5 @@
 using Advance.Sheets.Markup.Scanning;
 using Advance.Sheets.Markup.Subset;
-using Advance.Sheets.Templating;
 
 namespace Advance.Sheets.Markup.Elements;
 
@@ -35,20 +34,15 @@ internal sealed class Element(int at, Form form) : Node(at)
     /// <summary>A number, or null.</summary>
     public double? Number(string name) => Text(name) is { } text ? Values.Number(text) : null;
 
-    /// <summary>A word of an enumeration, or its default.</summary>
-    public T Word<T>(string name)
-        where T : struct, Enum => WordOrNull<T>(name) ?? default;
-
-    /// <summary>A word of an enumeration, or null.</summary>
-    public T? WordOrNull<T>(string name)
-        where T : struct, Enum
+    /// <summary>Which of the words that an attribute can have it has, counted from 0, or null. An enumeration counts the same way.</summary>
+    public int? Word(string name)
     {
-        var text = Text(name);
-        foreach (var value in Enum.GetValues<T>())
+        var words = Form.Attributes.FirstOrDefault(rule => rule.Name == name)?.Value.Words ?? [];
+        for (var i = 0; i < words.Count; i++)
         {
-            if (text is not null && SnakeCase.Of(value.ToString(), '-') == text)
+            if (words[i] == Text(name))
             {
-                return value;
+                return i;
             }
         }
 

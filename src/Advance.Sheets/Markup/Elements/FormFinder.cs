@@ -15,7 +15,7 @@ internal sealed class FormFinder(MarkupFaults faults)
     /// <summary>The element that a tag opens, or null for one that the subset does not know.</summary>
     public Element? Find(OpenTag tag, Element holder)
     {
-        var forms = Forms.Named(tag.Name).ToList();
+        var forms = Forms.Named(tag.Name);
         if (forms.Count == 0)
         {
             faults.Add(tag.At, $"There is no element `{tag.Name}`.", NearestName.Cure(tag.Name, Forms.Names), tag.Name.Length + 1);
@@ -107,9 +107,12 @@ internal sealed class FormFinder(MarkupFaults faults)
             }
         }
 
-        foreach (var rule in element.Form.Attributes.Where(rule => rule.IsRequired && !tag.Attributes.Any(attribute => attribute.Name == rule.Name)))
+        foreach (var rule in element.Form.Attributes)
         {
-            faults.Add(tag.At, $"{Called(element.Form)} needs `{rule.Name}`: {rule.Means}.", length: tag.Name.Length + 1);
+            if (rule.IsRequired && !tag.Attributes.Any(attribute => attribute.Name == rule.Name))
+            {
+                faults.Add(tag.At, $"{Called(element.Form)} needs `{rule.Name}`: {rule.Means}.", length: tag.Name.Length + 1);
+            }
         }
 
         if (element.Id is { } id && !ids.TryAdd(id, tag.At))

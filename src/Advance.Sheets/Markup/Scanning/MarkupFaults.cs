@@ -5,7 +5,7 @@ namespace Advance.Sheets.Markup.Scanning;
 /// <summary>Takes faults by their offset in the markup and leads them back to the template that wrote it.</summary>
 internal sealed class MarkupFaults(SourceMap map)
 {
-    private readonly List<(int At, TemplateFault Fault)> found = [];
+    private readonly List<Placed> found = [];
 
     /// <summary>In the order of their places, each once.</summary>
     public IReadOnlyList<TemplateFault> All
@@ -13,7 +13,11 @@ internal sealed class MarkupFaults(SourceMap map)
         get
         {
             var faults = new FaultList();
-            found.OrderBy(entry => entry.At).ToList().ForEach(entry => faults.Add(entry.Fault));
+            foreach (var placed in found.Count > 1 ? found.OrderBy(entry => entry.At) : found.AsEnumerable())
+            {
+                faults.Add(placed.Fault);
+            }
+
             return faults.All;
         }
     }
@@ -22,9 +26,11 @@ internal sealed class MarkupFaults(SourceMap map)
     {
         var (frame, offset) = map.Find(at);
         var fault = new TemplateFault(frame.Source.At(offset, length), says) { Cure = cure, IncludedAt = frame.IncludedAt() };
-        found.Add((at, fault));
+        found.Add(new(at, fault));
     }
 
     /// <summary>For a message that tells of a second place.</summary>
     public string Place(int at) => map.At(at).ToString();
+
+    private sealed record Placed(int At, TemplateFault Fault);
 }

@@ -19,7 +19,7 @@ internal static class BlockForms
             Means = "running text",
             Gives = typeof(Paragraph),
             Example = "<p data-align=\"centre\">Gate 2, then left.</p>",
-            Attributes = [Id, new("data-align", Values.OneOf<Align>(), "default `left`")],
+            Attributes = [Id, new("data-align", Values.OneOf(typeof(Align)), "default `left`")],
         },
         new("p", "poster", Content.Block, Content.Text)
         {
@@ -55,7 +55,7 @@ internal static class BlockForms
         {
             Means = "what is said of the name before it",
             Gives = typeof(Pair),
-            Attributes = [new("data-verdict", Values.OneOf<Verdict>(), "how it fared when it was judged; a printed cell says so by itself")],
+            Attributes = [new("data-verdict", Values.OneOf(typeof(Verdict)), "how it fared when it was judged; a printed cell says so by itself")],
         },
         new("hr", null, Content.Block, Content.None) { Means = "a hairline", Gives = typeof(Rule), Example = "<hr/>", Attributes = [Id] },
         new("hr", "page-break", Content.Block, Content.None)

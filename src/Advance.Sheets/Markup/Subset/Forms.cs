@@ -5,11 +5,12 @@ internal static class Forms
 {
     public static IReadOnlyList<Form> All { get; } = [.. SheetForms.All, .. BlockForms.All, .. GroupForms.All, .. TableForms.All, .. LineForms.All];
 
-    private static readonly ILookup<string, Form> ByName = All.ToLookup(form => form.Name, StringComparer.Ordinal);
+    private static readonly Dictionary<string, List<Form>> ByName =
+        All.GroupBy(form => form.Name).ToDictionary(named => named.Key, named => named.ToList(), StringComparer.Ordinal);
 
     /// <summary>The names of all elements.</summary>
-    public static IReadOnlyList<string> Names { get; } = [.. ByName.Select(named => named.Key)];
+    public static IReadOnlyCollection<string> Names => ByName.Keys;
 
     /// <summary>The elements of a name; empty for a name that is not known.</summary>
-    public static IEnumerable<Form> Named(string name) => ByName[name];
+    public static List<Form> Named(string name) => ByName.GetValueOrDefault(name) ?? [];
 }

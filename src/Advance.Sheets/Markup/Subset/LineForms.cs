@@ -86,7 +86,7 @@ internal static class LineForms
             Means = "how a value fared when it was judged: marks the whole field it stands in, and has a tag after it where it stands in none",
             Gives = typeof(Tag),
             Example = "<span class=\"judged\" data-verdict=\"fails\">26 A</span>",
-            Attributes = [new("data-verdict", Values.OneOf<Verdict>(), "the outcome") { IsRequired = true }],
+            Attributes = [new("data-verdict", Values.OneOf(typeof(Verdict)), "the outcome") { IsRequired = true }],
         },
         new("meter", null, Content.Line, Content.None)
         {

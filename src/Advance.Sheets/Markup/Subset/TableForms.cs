@@ -49,7 +49,7 @@ internal static class TableForms
             [
                 new("data-key", Values.Id, "unique in the table, the same from issue to issue") { IsRequired = true },
                 new("data-unit", Values.Text, "the unit of its numbers, printed in the head"),
-                new("data-align", Values.OneOf<Align>(), "default `left`"),
+                new("data-align", Values.OneOf(typeof(Align)), "default `left`"),
                 new("data-least", Values.Over0, "no narrower than this, in mm"),
                 new("data-most", Values.Over0, "no wider than this, in mm"),
                 new("data-fixed", Values.Over0, "exactly as wide as this, in mm"),
@@ -89,7 +89,7 @@ internal static class TableForms
             Attributes =
             [
                 new("colspan", Values.Whole(1, 100), "how many columns it takes; default 1"),
-                new("data-verdict", Values.OneOf<Verdict>(), "how it fared when it was judged; a printed cell says so by itself"),
+                new("data-verdict", Values.OneOf(typeof(Verdict)), "how it fared when it was judged; a printed cell says so by itself"),
                 new("data-value", Values.Machine, "what the workbook holds in place of the text"),
                 new("data-unit", Values.Text, "the unit of a number in `data-value`, when it is not that of the column"),
             ],

@@ -42,9 +42,11 @@ internal static class Values
         return new(words.Length > 1 ? "one of " + listed : listed, text => words.Contains(text, StringComparer.Ordinal)) { Words = words };
     }
 
-    /// <summary>The words of an enumeration, as <c>tape-up</c>.</summary>
-    public static ValueRule OneOf<T>()
-        where T : struct, Enum => OneOf([.. Enum.GetNames<T>().Select(name => SnakeCase.Of(name, '-'))]);
+    /// <summary>
+    /// The words of an enumeration in its order, as <c>tape-up</c>. Not generic, nor is anything else that is asked for each element: code for
+    /// a generic over a type of another assembly is made while the program runs, and that is most of what a short run would wait for.
+    /// </summary>
+    public static ValueRule OneOf(Type enumeration) => OneOf([.. Enum.GetNames(enumeration).Select(name => SnakeCase.Of(name, '-'))]);
 
     /// <summary>A finite number with a point as its decimal sign, or null.</summary>
     public static double? Number(string text) =>
