@@ -73,13 +73,8 @@ internal sealed class RenderRun
         Output.Frame = caller;
     }
 
-    public void NoteUnknown(SourceSpan at, string name, IReadOnlyCollection<string> known) =>
-        Faults.Add(
-            Output.Frame,
-            at.Start.Offset,
-            $"There is no `{name}` here.",
-            LeftOut.Why(name) ?? NearestName.Cure(name, known),
-            at.Length);
+    public void NoteUnknown(SourceSpan at, string name, string cure) =>
+        Faults.Add(Output.Frame, at.Start.Offset, $"There is no `{name}` here.", cure, at.Length);
 
     public void CountStep()
     {

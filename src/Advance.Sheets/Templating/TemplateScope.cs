@@ -66,7 +66,7 @@ internal sealed class TemplateScope : TemplateContext
         {
             // A value becomes markup here and not in Write, which is told the place of the whole block and not that of the expression.
             ScriptExpressionStatement { CanOutput: true } statement when value is not null => Printed(statement.Span, value),
-            ScriptInterpolatedExpression part when value is not null => At(part.Span, () => ObjectToString(value)),
+            ScriptInterpolatedExpression part when value is not null => Said(part.Span, value),
             not null when value is string text && text.Length > run.Limits.Text => throw new ScriptRuntimeException(scriptNode.Span, TooLong),
             _ => value,
         };
@@ -129,6 +129,8 @@ internal sealed class TemplateScope : TemplateContext
         }
     }
 
+    private string? Said(SourceSpan span, object value) => At(span, () => ObjectToString(value));
+
     private TrustedMarkup Printed(SourceSpan span, object value)
     {
         printed = span;
@@ -145,7 +147,8 @@ internal sealed class TemplateScope : TemplateContext
     private bool FindVariable(TemplateContext context, SourceSpan span, ScriptVariable variable, out object? value)
     {
         value = Unknown.It;
-        run.NoteUnknown(span, variable.Name, [.. view.Keys, .. given.Keys, .. own.Keys, .. TemplateFunctions.Globals.Keys]);
+        string[] known = [.. view.Keys, .. given.Keys, .. own.Keys, .. TemplateFunctions.Globals.Keys];
+        run.NoteUnknown(span, variable.Name, LeftOut.Why(variable.Name) ?? NearestName.Cure(variable.Name, known));
         return true;
     }
 
@@ -160,7 +163,8 @@ internal sealed class TemplateScope : TemplateContext
         value = Unknown.It;
         if (target is not Unknown)
         {
-            run.NoteUnknown(span, member, [.. GetMemberAccessor(target).GetMembers(this, span, target)]);
+            var why = target is ScriptObject ? LeftOut.Why(member) : null;
+            run.NoteUnknown(span, member, why ?? NearestName.Cure(member, [.. GetMemberAccessor(target).GetMembers(this, span, target)]));
         }
 
         return true;

@@ -39,6 +39,19 @@ public sealed class FormTests
         Assert.All(types, type => Assert.Contains($" {type.Name}\n", tree, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData(typeof(Align))]
+    [InlineData(typeof(Orientation))]
+    [InlineData(typeof(PageSize))]
+    [InlineData(typeof(TypeClass))]
+    [InlineData(typeof(Verdict))]
+    public void A_word_of_an_enumeration_is_found_by_its_place_in_it(Type enumeration)
+    {
+        var values = Enum.GetValuesAsUnderlyingType(enumeration).Cast<int>().ToList();
+        Assert.Equal(Enumerable.Range(0, values.Count), values);
+        Assert.Equal(values.Count, Values.OneOf(enumeration).Words.Count);
+    }
+
     private static List<string> ExamplesWith(Form form)
     {
         var opening = form.Class is null ? $"<{form.Name}" : $"<{form.Name} class=\"{form.Class}\"";

@@ -14,5 +14,13 @@ public sealed class SnakeCaseTests
     public void Names_of_code_become_names_of_templates(string code, string template) => Assert.Equal(template, SnakeCase.Of(code));
 
     [Fact]
+    public void A_member_may_have_a_name_that_is_a_word_of_the_language() =>
+        Assert.Equal("abc", Rendering.Text("{{ mix.for }}{{ mix.with }}{{ mix.end }}", new View(new("a", "b", "c"))));
+
+    [Fact]
     public void Words_of_an_enumeration_have_hyphens() => Assert.Equal("tape-up", SnakeCase.Of("TapeUp", '-'));
+
+    private sealed record View(Mix Mix);
+
+    private sealed record Mix(string For, string With, string End);
 }

@@ -15,6 +15,14 @@ public sealed class TemplateLibraryTests
     }
 
     [Fact]
+    public void All_that_is_shipped_can_be_read()
+    {
+        var engine = new TemplateEngine(TemplateLibrary.Shipped);
+        Assert.Contains("sheets/day-sheet.html", TemplateLibrary.Shipped.Names);
+        Assert.Empty(TemplateLibrary.Shipped.Names.Where(name => name.EndsWith(".html", StringComparison.Ordinal)).SelectMany(name => engine.Find(name)!.Faults));
+    }
+
+    [Fact]
     public void Overriding_one_partial_changes_that_and_nothing_else()
     {
         var own = Shipped.With(new Dictionary<string, string> { ["partials/tbc.html"] = "<mark>open: {{ who }}</mark>" });

@@ -9,6 +9,7 @@ public sealed class UnknownNameTests
     [InlineData("a\n b {{ rows[0].sorce }}", "2:15: There is no `sorce` here. Did you mean `source`?")]
     [InlineData("{{ rows.sise }}", "1:9: There is no `sise` here. Did you mean `size`?")]
     [InlineData("{{ title | string.upcas }}", "1:19: There is no `upcas` here. Did you mean `upcase`?")]
+    [InlineData("{{ rows[0].date }}", "1:12: There is no `date` here. Known here: `source`, `note`.")]
     [InlineData("{{ rows[0].zzz }}", "1:12: There is no `zzz` here. Known here: `source`, `note`.")]
     [InlineData("{{ for row in rwos }}{{ row.source }}{{ end }}", "1:15: There is no `rwos` here. Did you mean `rows`?")]
     [InlineData("{{ if titel == \"x\" && titel.size > 3 }}{{ end }}", "1:7: There is no `titel` here. Did you mean `title`?")]
