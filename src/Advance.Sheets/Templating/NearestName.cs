@@ -23,7 +23,8 @@ internal static class NearestName
     public static string? Of(string unknown, IEnumerable<string> known)
     {
         var best = (Name: (string?)null, Changes: Math.Max(1, unknown.Length / 3) + 1);
-        foreach (var name in known.OrderBy(name => name.FirstOrDefault() == unknown.FirstOrDefault() ? 0 : 1).ThenBy(name => name, StringComparer.Ordinal))
+        var likely = known.OrderBy(name => name.FirstOrDefault() == unknown.FirstOrDefault() ? 0 : 1).ThenBy(name => name, StringComparer.Ordinal);
+        foreach (var name in likely)
         {
             var changes = Changes(unknown, name, best.Changes);
             if (changes < best.Changes)
@@ -35,7 +36,9 @@ internal static class NearestName
         return best.Name;
     }
 
-    /// <summary>Letters to put in, leave out, change or swap with their neighbour; <paramref name="most"/> where there are as many or more.</summary>
+    /// <summary>
+    /// Letters to put in, leave out, change or swap with their neighbour; <paramref name="most"/> where there are as many or more.
+    /// </summary>
     private static int Changes(string a, string b, int most)
     {
         if (Math.Abs(a.Length - b.Length) >= most)

@@ -8,6 +8,6 @@ internal static class Sentence
         var trimmed = message.Trim();
         return trimmed.Length == 0
             ? "The template is wrong here."
-            : char.ToUpperInvariant(trimmed[0]) + trimmed[1..] + (trimmed[^1] is '.' or '?' or '!' ? "" : ".");
+            : char.ToUpperInvariant(trimmed[0]) + trimmed[1..] + (trimmed[^1] == '.' ? "" : ".");
     }
 }

@@ -29,7 +29,8 @@ public sealed class TemplateEngine(TemplateLibrary library, TemplateLimits? limi
         if (Find(name) is not { } template)
         {
             var nowhere = new Frame(new SourceText(name, ""));
-            return Failed(name, nowhere, [new(nowhere.Source.At(0), IncludeFunction.Unknown(name)) { Cure = NearestName.Cure(name, library.Names) }]);
+            var cure = NearestName.Cure(name, library.Names);
+            return Failed(name, nowhere, [new(nowhere.Source.At(0), IncludeFunction.Unknown(name)) { Cure = cure }]);
         }
 
         var frame = new Frame(template.Source);

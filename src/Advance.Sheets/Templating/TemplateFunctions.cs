@@ -8,7 +8,8 @@ namespace Advance.Sheets.Templating;
 /// </summary>
 internal static class TemplateFunctions
 {
-    public static IReadOnlyList<TemplateFunction> All { get; } = [IncludeFunction.Function, .. TextFunctions.All, .. ListFunctions.All, .. NumberFunctions.All];
+    public static IReadOnlyList<TemplateFunction> All { get; } =
+        [IncludeFunction.Function, .. TextFunctions.All, .. ListFunctions.All, .. NumberFunctions.All];
 
     /// <summary>The functions as templates find them, in their groups.</summary>
     public static ScriptObject Globals { get; } = Group();

@@ -33,7 +33,8 @@ public static class TemplateGuide
         page.Append("| function | what it does | example | prints |\n|---|---|---|---|\n");
         foreach (var function in TemplateFunctions.All)
         {
-            page.Append($"| `{function.Name}` | {function.Means} | {Code("{{ " + function.Example + " }}")} | {Code(function.Prints.TrimEnd())} |\n");
+            var example = Code("{{ " + function.Example + " }}");
+            page.Append($"| `{function.Name}` | {function.Means} | {example} | {Code(function.Prints.TrimEnd())} |\n");
         }
 
         return page.ToString();

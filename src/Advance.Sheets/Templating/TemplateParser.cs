@@ -57,7 +57,8 @@ internal sealed class TemplateParser(TemplateLibrary library)
     {
         if (call.Arguments.Count > 0 && call.Arguments[0] is ScriptLiteral { Value: string name } literal && !library.Has(name))
         {
-            faults.Add(frame, literal.Span.Start.Offset, IncludeFunction.Unknown(name), NearestName.Cure(name, library.Names), literal.Span.Length);
+            var cure = NearestName.Cure(name, library.Names);
+            faults.Add(frame, literal.Span.Start.Offset, IncludeFunction.Unknown(name), cure, literal.Span.Length);
         }
     }
 }

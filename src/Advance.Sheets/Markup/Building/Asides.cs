@@ -31,9 +31,12 @@ internal static class Asides
 
     private static bool IsCaution(Element element) => element.Form.Gives == typeof(Caution);
 
-    private static Caution MakeCaution(Signal signal, List<IReadOnlyList<Inline>> sentences) => new(signal, At(sentences, 0), At(sentences, 1), At(sentences, 2));
+    private static Caution MakeCaution(Signal signal, List<IReadOnlyList<Inline>> sentences) =>
+        new(signal, At(sentences, 0), At(sentences, 1), At(sentences, 2));
 
-    private static Remark MakeRemark(RemarkWeight weight, List<IReadOnlyList<Inline>> sentences) => new(weight, At(sentences, 0)) { Detail = At(sentences, 1) };
+    private static Remark MakeRemark(RemarkWeight weight, List<IReadOnlyList<Inline>> sentences) =>
+        new(weight, At(sentences, 0)) { Detail = At(sentences, 1) };
 
-    private static IReadOnlyList<Inline> At(List<IReadOnlyList<Inline>> sentences, int index) => index < sentences.Count ? sentences[index] : [];
+    private static IReadOnlyList<Inline> At(List<IReadOnlyList<Inline>> sentences, int index) =>
+        index < sentences.Count ? sentences[index] : [];
 }

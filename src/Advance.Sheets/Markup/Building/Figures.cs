@@ -55,8 +55,8 @@ internal sealed class Figures(IReadOnlyList<Drawing> drawings, MarkupFaults faul
         var scene = drawing.Draw(asked);
         if (scene is null)
         {
-            var what = string.Join(' ', asked.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{Prefix}{pair.Key}=\"{pair.Value}\""));
-            faults.Add(element.At, $"The drawing `{drawing.Name}` cannot be made{(what.Length > 0 ? " for " + what : "")}.");
+            var told = asked.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{Prefix}{pair.Key}=\"{pair.Value}\"");
+            faults.Add(element.At, $"The drawing `{drawing.Name}` cannot be made{(asked.Count > 0 ? " for " : "")}{string.Join(' ', told)}.");
         }
 
         return scene;

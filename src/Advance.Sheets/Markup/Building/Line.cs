@@ -1,3 +1,4 @@
+using System.Text;
 using Advance.Paper.Tree;
 using Advance.Sheets.Markup.Elements;
 using Advance.Sheets.Markup.Scanning;
@@ -41,7 +42,22 @@ internal sealed class Line(MarkupFaults faults, bool isField = false)
     }
 
     /// <summary>The text that stands in an element, when text is all it holds.</summary>
-    public static string TextOf(Element element) => string.Concat(element.Children.OfType<Characters>().Select(characters => characters.Text));
+    public static string TextOf(Element element)
+    {
+        var text = new StringBuilder();
+        var waits = false;
+        foreach (var characters in element.Children.OfType<Characters>())
+        {
+            waits |= characters.Leads;
+            if (characters.Text.Length > 0)
+            {
+                text.Append(waits && text.Length > 0 ? " " : "").Append(characters.Text);
+                waits = characters.Trails;
+            }
+        }
+
+        return text.ToString();
+    }
 
     private void Add(IEnumerable<Node> nodes, TextStyle style)
     {
@@ -100,7 +116,7 @@ internal sealed class Line(MarkupFaults faults, bool isField = false)
     private Inline Piece(Element element, TextStyle style) => element.Form switch
     {
         { Name: "br" } => new LineBreak(),
-        { Name: "a" } => new PageOf(element.Text("href")?.TrimStart('#') ?? "", style),
+        { Name: "a" } => new PageOf(element.Text("href")?[1..] ?? "", style),
         { Name: "mark" } => new Tag(TextOf(element)),
         { Name: "input" } => new TickBox(),
         { Name: "label" } => Tick(element),

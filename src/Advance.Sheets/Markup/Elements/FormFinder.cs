@@ -91,7 +91,11 @@ internal sealed class FormFinder(MarkupFaults faults)
             if (rule is null && !(element.Form.TakesMore && attribute.Name.StartsWith("data-", StringComparison.Ordinal)))
             {
                 var known = element.Form.Attributes.Select(other => other.Name).ToList();
-                faults.Add(attribute.At, $"{Called(element.Form)} has no `{attribute.Name}`.", NearestName.Cure(attribute.Name, known), attribute.Name.Length);
+                faults.Add(
+                    attribute.At,
+                    $"{Called(element.Form)} has no `{attribute.Name}`.",
+                    NearestName.Cure(attribute.Name, known),
+                    attribute.Name.Length);
             }
             else if (rule is not null && !rule.Value.Allows(attribute.Value))
             {

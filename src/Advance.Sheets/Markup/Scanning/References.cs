@@ -9,7 +9,9 @@ internal sealed class References(string text, MarkupFaults faults)
 {
     private const int LongestName = 32;
 
-    /// <summary>Reads the reference that begins at an ampersand, and gives the offset after it. What is none is a fault and stays as it is.</summary>
+    /// <summary>
+    /// Reads the reference that begins at an ampersand, and gives the offset after it. What is none is a fault and stays as it is.
+    /// </summary>
     public int Read(int at, StringBuilder into)
     {
         var end = text.AsSpan(at, Math.Min(LongestName, text.Length - at)).IndexOf(';');
@@ -46,7 +48,9 @@ internal sealed class References(string text, MarkupFaults faults)
     };
 
     private static string? Letter(string digits, NumberStyles style) =>
-        int.TryParse(digits, style, CultureInfo.InvariantCulture, out var number) && Rune.IsValid(number) ? new Rune(number).ToString() : null;
+        int.TryParse(digits, style, CultureInfo.InvariantCulture, out var number) && Rune.IsValid(number)
+            ? new Rune(number).ToString()
+            : null;
 
     private static string Cure(string name)
     {

@@ -131,7 +131,11 @@ internal sealed class TagScanner(string text, MarkupFaults faults)
         else
         {
             endsInValue = true;
-            faults.Add(start, $"The value of `{name}` does not end, or has markup in it.", "Close its quotes; of a cell take `.text`.", name.Length);
+            faults.Add(
+                start,
+                $"The value of `{name}` does not end, or has markup in it.",
+                "Close its quotes; of a cell take `.text`.",
+                name.Length);
         }
 
         return value.ToString();

@@ -47,7 +47,12 @@ internal static class BlockForms
         {
             Means = "names and what is said of them, as a calm grid",
             Gives = typeof(Pairs),
-            Example = "<dl data-columns=\"2\"><dt>Stands</dt><dd>USL</dd><dt>Loop at inlet</dt><dd data-verdict=\"cannot-be-judged\">not known</dd></dl>",
+            Example = """
+                <dl data-columns="2">
+                  <dt>Stands</dt><dd>USL</dd>
+                  <dt>Loop at inlet</dt><dd data-verdict="cannot-be-judged">not known</dd>
+                </dl>
+                """,
             Attributes = [Id, new("data-columns", Values.Whole(1, 4), "how many columns at most; default 1")],
         },
         new("dt", null, Content.Pair, Sentence) { Means = "a name; what is said of it follows", Gives = typeof(Pair) },

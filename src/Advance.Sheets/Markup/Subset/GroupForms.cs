@@ -63,11 +63,27 @@ internal static class GroupForms
                 new("data-most-mm", Values.Over0, "no taller than this, in mm; default the room on a page"),
             ],
         },
-        new("figcaption", null, Content.PictureCaption, Content.Text | Content.Line) { Means = "set under a drawing", Gives = typeof(Picture) },
-        Aside("danger", typeof(Caution), "people will be killed or badly hurt: what can happen, what to do, who decides (may be left out)", "<p>Shock.</p><p>Dead test first.</p><p>A licensed electrician decides.</p>"),
-        Aside("warning", typeof(Caution), "people can be killed or badly hurt: the same sentences", "<p>It tips in wind.</p><p>Take it down at 10 m/s.</p><p>The rigger decides.</p>"),
+        new("figcaption", null, Content.PictureCaption, Content.Text | Content.Line)
+        {
+            Means = "set under a drawing",
+            Gives = typeof(Picture),
+        },
+        Aside(
+            "danger",
+            typeof(Caution),
+            "people will be killed or badly hurt: what can happen, what to do, who decides (may be left out)",
+            "<p>Shock.</p><p>Dead test first.</p><p>A licensed electrician decides.</p>"),
+        Aside(
+            "warning",
+            typeof(Caution),
+            "people can be killed or badly hurt: the same sentences",
+            "<p>It tips in wind.</p><p>Take it down at 10 m/s.</p><p>The rigger decides.</p>"),
         Aside("caution", typeof(Caution), "people can be hurt: the same sentences", "<p>It weighs 48 kg.</p><p>Lift it in twos.</p>"),
-        Aside("stop", typeof(Remark), "not to be issued like this: what was found, then quietly its source and cure (may be left out)", "<p>26 of 32 A are gone already.</p><p>Use service B.</p>"),
+        Aside(
+            "stop",
+            typeof(Remark),
+            "not to be issued like this: what was found, then quietly its source and cure (may be left out)",
+            "<p>26 of 32 A are gone already.</p><p>Use service B.</p>"),
         Aside("concern", typeof(Remark), "to be thought about: the same sentences", "<p>Two spare lines.</p>"),
         Aside("note", typeof(Remark), "good to know: the same sentences", "<p>The key is with the caretaker.</p>"),
     ];

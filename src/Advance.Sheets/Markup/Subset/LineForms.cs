@@ -38,7 +38,11 @@ internal static class LineForms
             Means = "a number: text for people, a value for the workbook",
             Gives = typeof(NumberValue),
             Example = "<data value=\"25.4\" data-decimals=\"1\">25.4</data>",
-            Attributes = [.. NumberAttributes, new("data-decimals", Values.Whole(0, 9), "digits after the decimal sign in the workbook; default as many as there are")],
+            Attributes =
+            [
+                .. NumberAttributes,
+                new("data-decimals", Values.Whole(0, 9), "digits after the decimal sign in the workbook; default as many as there are"),
+            ],
         },
         new("data", "sum", Content.Line, Content.Text)
         {

@@ -26,6 +26,8 @@ internal static class MachineValues
             return new TimeValue(time);
         }
 
-        return DateTime.TryParseExact(text, Moments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment) ? new MomentValue(moment) : null;
+        return DateTime.TryParseExact(text, Moments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment)
+            ? new MomentValue(moment)
+            : null;
     }
 }

@@ -26,11 +26,16 @@ internal static class TableForms
             Example = """
                 <table>
                   <caption>Circuits of PD1</caption>
-                  <colgroup><col class="key strong" data-key="circuit"/><col data-key="feeds" data-grow="1"/><col data-key="use" data-unit="A" data-align="right"/></colgroup>
+                  <colgroup>
+                    <col class="key strong" data-key="circuit"/><col data-key="feeds" data-grow="1"/>
+                    <col data-key="use" data-unit="A" data-align="right"/>
+                  </colgroup>
                   <thead><tr><th>Cct</th><th>Feeds</th><th>In use</th></tr></thead>
                   <tbody>
                     <tr class="group"><td>Stage right</td></tr>
-                    <tr id="pd1-1"><td><data value="1">1</data></td><td>Main SR</td><td data-verdict="fails"><data value="25.4">25.4</data></td></tr>
+                    <tr id="pd1-1">
+                      <td><data value="1">1</data></td><td>Main SR</td><td data-verdict="fails"><data value="25.4">25.4</data></td>
+                    </tr>
                     <tr class="sub"><td/><td colspan="2">linked box to box</td></tr>
                     <tr class="when-empty"><td>No circuit is used.</td></tr>
                   </tbody>

@@ -12,7 +12,7 @@ internal static class Values
 
     public static ValueRule SomeText { get; } = new("text, not empty", text => text.Trim().Length > 0);
 
-    public static ValueRule Words { get; } = new("words with blanks between them", text => text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length > 0);
+    public static ValueRule Words { get; } = new("words with blanks between them", text => text.Trim(' ').Length > 0);
 
     public static ValueRule Id { get; } = new("a name without blanks", text => text.Length > 0 && !text.Any(char.IsWhiteSpace));
 

@@ -19,6 +19,8 @@ public sealed class LineTests
         { "&lt;b&gt; &amp; &quot;&apos;&#65;&#x1F3B8;", [new Text("<b> & \"'A\U0001F3B8")] },
         { "a<!-- no --> b", [new Text("a b")] },
         { "<!-- no -->", [] },
+        { "<mark>a <!-- no -->b<!-- no -->c</mark>", [new Tag("a bc")] },
+        { "<a class=\"page\" href=\"##x\"/>", [new PageOf("#x")] },
         { "<data value=\"-2.50\" data-unit=\"kg\" data-decimals=\"1\"> 2.5 </data> a", [new Datum("2.5", new NumberValue(-2.5, "kg") { Decimals = 1 }), new Text(" a")] },
         { "<strong><data value=\"1e3\">1000</data></strong>", [new Datum("1000", new NumberValue(1000), TextStyle.Strong)] },
         { "<data class=\"sum\" value=\"7\" data-unit=\"A\">7</data>", [new Datum("7", new SumValue(7, "A"))] },

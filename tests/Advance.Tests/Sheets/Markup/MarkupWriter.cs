@@ -17,18 +17,24 @@ internal static class MarkupWriter
             Heading heading => Element($"h{heading.Level}", id, Write(heading.Text)),
             Paragraph paragraph => Element("p", id + Attribute("data-align", Word(paragraph.Align)), Write(paragraph.Text)),
             Poster poster => Element("p", $" class='poster' data-mm='{Number(poster.MostMm)}'{id}", Escape(poster.Text)),
-            ItemList list => Element(list.Numbered ? "ol" : "ul", id, string.Concat(list.Items.Select(item => Element("li", "", Write(item))))),
-            Pairs pairs => Element("dl", $"{id} data-columns='{pairs.Columns}'", string.Concat(pairs.Items.Select(Write))),
+            ItemList list => Element(list.Numbered ? "ol" : "ul", id, Concat(list.Items, item => Element("li", "", Write(item)))),
+            Pairs pairs => Element("dl", $"{id} data-columns='{pairs.Columns}'", Concat(pairs.Items, Write)),
             Rule => Element("hr", id, ""),
             PageBreak => Element("hr", " class='page-break'" + id, ""),
             Space space => Element("div", $" class='space' data-mm='{Number(space.Mm)}'{id}", ""),
             KeepTogether keep => Element("div", " class='keep'" + id, Write(keep.Blocks)),
-            Columns columns => Element("div", " class='columns'" + id, string.Concat(columns.Parts.Select(part => Element("div", $" data-share='{Number(part.Share)}'", Write(part.Blocks))))),
+            Columns columns => Element("div", " class='columns'" + id, Concat(columns.Parts, Write)),
             Caution caution => Element("aside", $" class='{Word(caution.Signal)}'{id}", Sentences(caution.Happens, caution.Do, caution.Decides)),
             Remark remark => Element("aside", $" class='{Word(remark.Weight)}'{id}", Sentences(remark.Text, remark.Detail)),
-            Picture picture => Element("figure", " data-drawing='example'" + id + Attribute("data-most-mm", Number(picture.MostHeightMm)), Element("figcaption", "", Write(picture.Caption))),
+            Picture picture => Element(
+                "figure",
+                " data-drawing='example'" + id + Attribute("data-most-mm", Number(picture.MostHeightMm)),
+                Element("figcaption", "", Write(picture.Caption))),
             Table table => Write(table, []),
-            Alongside along => Element("div", $" class='alongside' data-share='{Number(along.PictureShare)}'{id}", Element("figure", " data-drawing='example'", "") + Write(along.Table, new(along.Bands))),
+            Alongside along => Element(
+                "div",
+                $" class='alongside' data-share='{Number(along.PictureShare)}'{id}",
+                Element("figure", " data-drawing='example'", "") + Write(along.Table, new(along.Bands))),
             _ => throw new NotSupportedException(block.GetType().Name),
         };
     }
@@ -38,8 +44,9 @@ internal static class MarkupWriter
         var body = new StringBuilder();
         foreach (var group in table.Groups)
         {
-            var head = group.Head.Count > 0 ? Element("tr", " class='group'" + Attribute("id", group.Id), Element("td", "", Write(group.Head))) : "";
-            body.Append(Element("tbody", "", head + string.Concat(group.Rows.Select(row => Write(row, bands.TryDequeue(out var band) ? band : null)))));
+            var id = Attribute("id", group.Id);
+            var head = group.Head.Count > 0 ? Element("tr", " class='group'" + id, Element("td", "", Write(group.Head))) : "";
+            body.Append(Element("tbody", "", head + Concat(group.Rows, row => Write(row, bands.TryDequeue(out var band) ? band : null))));
         }
 
         var empty = table.WhenEmpty.Count > 0 ? Element("tbody", "", Element("tr", " class='when-empty'", Element("td", "", Write(table.WhenEmpty)))) : "";
@@ -47,12 +54,14 @@ internal static class MarkupWriter
             "table",
             Attribute("id", table.Id),
             Element("caption", "", Write(table.Caption))
-            + Element("colgroup", "", string.Concat(table.Columns.Select(Write)))
-            + Element("thead", table.ShowsHead ? "" : " class='off-paper'", Element("tr", "", string.Concat(table.Columns.Select(column => Element("th", "", Write(column.Head))))))
+            + Element("colgroup", "", Concat(table.Columns, Write))
+            + Element("thead", table.ShowsHead ? "" : " class='off-paper'", Element("tr", "", Concat(table.Columns, column => Element("th", "", Write(column.Head)))))
             + body
             + empty
-            + Element("tfoot", "", string.Concat(table.Foot.Select(row => Write(row, null)))));
+            + Element("tfoot", "", Concat(table.Foot, row => Write(row, null))));
     }
+
+    private static string Write(ColumnsPart part) => Element("div", $" data-share='{Number(part.Share)}'", Write(part.Blocks));
 
     private static string Write(TableColumn column) => Element(
         "col",
@@ -70,10 +79,11 @@ internal static class MarkupWriter
         return Element("tr", $" class='{kind} {(row.JoinsNext ? "joins" : "")}'{level}{Attribute("id", row.Id)}", string.Concat(row.Cells.Select(Write)));
     }
 
-    private static string Write(Cell cell) => Element(
-        "td",
-        $" colspan='{cell.Span}' data-verdict='{Word(cell.Verdict)}'" + (cell.Value is { } value ? Attribute("data-value", Machine(value)) + Attribute("data-unit", (value as NumberValue)?.Unit) : ""),
-        Write(cell.Text));
+    private static string Write(Cell cell)
+    {
+        var value = cell.Value is null ? "" : Attribute("data-value", Machine(cell.Value)) + Attribute("data-unit", (cell.Value as NumberValue)?.Unit);
+        return Element("td", $" colspan='{cell.Span}' data-verdict='{Word(cell.Verdict)}'{value}", Write(cell.Text));
+    }
 
     private static string Write(Pair pair) => Element("dt", "", Write(pair.Name)) + Element("dd", Attribute("data-verdict", Word(pair.Verdict)), Write(pair.Text));
 
@@ -96,7 +106,10 @@ internal static class MarkupWriter
 
     private static string Write(Datum datum) => datum.Value switch
     {
-        NumberValue number => Element("data", Attribute("value", Machine(number)) + Attribute("data-unit", number.Unit) + Attribute("data-decimals", number.Decimals?.ToString(CultureInfo.InvariantCulture)), Escape(datum.Shown)),
+        NumberValue number => Element(
+            "data",
+            Attribute("value", Machine(number)) + Attribute("data-unit", number.Unit) + Attribute("data-decimals", number.Decimals?.ToString(CultureInfo.InvariantCulture)),
+            Escape(datum.Shown)),
         SumValue sum => Element("data", " class='sum'" + Attribute("value", Machine(sum)) + Attribute("data-unit", sum.Unit), Escape(datum.Shown)),
         var time => Element("time", Attribute("datetime", Machine(time)), Escape(datum.Shown)),
     };
@@ -119,6 +132,8 @@ internal static class MarkupWriter
     }
 
     private static string Sentences(params IReadOnlyList<Inline>[] sentences) => string.Concat(sentences.Select(sentence => Element("p", "", Write(sentence))));
+
+    private static string Concat<T>(IEnumerable<T> items, Func<T, string> write) => string.Concat(items.Select(write));
 
     private static string Element(string name, string attributes, string contents) => $"\n<{name}{attributes}>{contents}</{name}>\n".Trim();
 
