@@ -1,6 +1,5 @@
 using Advance.Paper;
 using Advance.Paper.Layout;
-using Advance.Paper.Pictures.Placing;
 using Advance.Tests.Paper.Examples;
 using UglyToad.PdfPig;
 
