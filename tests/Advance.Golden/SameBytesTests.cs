@@ -10,6 +10,11 @@ namespace Advance.Golden;
 /// <summary>The same input gives the same bytes, whoever runs it, where and when.</summary>
 public sealed class SameBytesTests
 {
+    private static readonly string Built = Path.Combine(AppContext.BaseDirectory, "advance.dll");
+
+    // The gate publishes the program and names it here; elsewhere the program as it was built does.
+    private static readonly string? Published = Environment.GetEnvironmentVariable("ADVANCE_PROGRAM");
+
     [Fact]
     public void Two_processes_in_other_surroundings_write_the_same_package()
     {
@@ -43,9 +48,8 @@ public sealed class SameBytesTests
 
     private static SortedDictionary<string, string> Run(string output, string folder, (string Name, string Value)[] surroundings)
     {
-        var program = Path.Combine(AppContext.BaseDirectory, "advance.dll");
         var gig = Path.Combine(Samples.Root, "sample-gigs", "harvest-supper");
-        var start = new ProcessStartInfo(Environment.ProcessPath!.EndsWith("dotnet", StringComparison.Ordinal) ? Environment.ProcessPath : "dotnet", [program, "build", gig, "--out", output])
+        var start = new ProcessStartInfo(Published ?? "dotnet", [.. Published is null ? [Built] : Array.Empty<string>(), "build", gig, "--out", output])
         {
             WorkingDirectory = folder,
             RedirectStandardOutput = true,
