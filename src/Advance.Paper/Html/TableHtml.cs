@@ -20,6 +20,8 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
 
     public void Write(Table table)
     {
+        if (table.Columns.Count == 0)
+            return;
         isShort = ShortColumns(table);
         page.Open("div", ("class", "wide")).Open("table", ("id", table.Id is { } id ? Markup.Id(id) : null));
         if (table.Caption.Count > 0)

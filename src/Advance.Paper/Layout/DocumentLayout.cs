@@ -6,56 +6,90 @@ using Advance.Paper.Tree;
 namespace Advance.Paper.Layout;
 
 /// <summary>A document as pages.</summary>
-/// <param name="Pages">In the order of printing.</param>
+/// <param name="Sheets">For each sheet its pages, in the order of printing.</param>
 /// <param name="Pictures">Each scene as it came out.</param>
 /// <param name="PageOf">For each id the number of its page.</param>
 internal sealed record DocumentLayout(
-    IReadOnlyList<Page> Pages,
+    IReadOnlyList<IReadOnlyList<Page>> Sheets,
     IReadOnlyDictionary<Scene, SetPicture> Pictures,
     IReadOnlyDictionary<string, int> PageOf)
 {
+    private const int MostPasses = 3;
+
+    /// <summary>All pages, numbered.</summary>
+    public IReadOnlyList<Page> Pages { get; } = [.. Sheets.SelectMany(s => s).Select((p, i) => p with { Number = i + 1 })];
+
     /// <summary>Shapes the numbers that were not known before.</summary>
     public required Shaper Shaper { get; init; }
 
-    /// <summary>Lays a document out.</summary>
+    /// <summary>
+    /// Lays a document out. Where it tells on which page something stands, those sheets are laid out again with the numbers; should that
+    /// move what they tell of again and again, the numbers are painted into places kept free for them.
+    /// </summary>
     public static DocumentLayout LayOut(Document document, FaceSet faces, Wording words, Faults faults)
     {
-        var ids = Ids.Of(document, faults);
-        var laid = Try("00");
-        // Only a very long document needs more room for the numbers of pages; it is laid out anew.
-        return laid.Pages.Count > 99 && laid.HasPageNumbers() ? Try("0000") : laid;
-
-        DocumentLayout Try(string widest)
+        var first = new Pass(document, faces, words, faults, Ids.Of(document, faults)).LayOut();
+        var laid = first;
+        for (var i = 0; i < MostPasses; i++)
         {
-            var shaper = new Shaper(faces, faults);
-            var targets = new Targets(ids, faults) { WidestPage = widest };
-            var pages = new List<Page>();
-            var pictures = new Dictionary<Scene, SetPicture>(ReferenceEqualityComparer.Instance);
-            foreach (var sheet in document.Sheets)
+            if (!laid.Pages.Any(TellsPages))
+                return laid;
+            var again = new Pass(document, faces, words, faults, Ids.Of(document, new Faults())) { Before = laid, Numbers = laid.PageOf }.LayOut();
+            if (Same(again.PageOf, laid.PageOf))
+                return again;
+            laid = first with { PageOf = again.PageOf };
+        }
+
+        return first;
+    }
+
+    private static bool TellsPages(Page page) =>
+        page.Strips.Exists(s => s.Strip.Marks.Exists(m => m is PageMark)) || page.Furniture.Foot.Any(m => m is PageMark);
+
+    private static bool Same(IReadOnlyDictionary<string, int> one, IReadOnlyDictionary<string, int> other) =>
+        one.Count == other.Count && one.All(o => other.TryGetValue(o.Key, out var page) && page == o.Value);
+
+    /// <summary>One way through all sheets.</summary>
+    private sealed record Pass(Document Document, FaceSet Faces, Wording Words, Faults Faults, HashSet<string> Ids)
+    {
+        /// <summary>Sheets that tell no pages are taken from here; null to lay all of them out.</summary>
+        public DocumentLayout? Before { get; init; }
+
+        public IReadOnlyDictionary<string, int> Numbers { get; init; } = new Dictionary<string, int>();
+
+        public DocumentLayout LayOut()
+        {
+            var shaper = new Shaper(Faces, Faults);
+            var targets = new Targets(Ids, Faults) { Pages = Numbers };
+            var sheets = new List<IReadOnlyList<Page>>();
+            var pictures = new Dictionary<Scene, SetPicture>(Before?.Pictures ?? new Dictionary<Scene, SetPicture>(), ReferenceEqualityComparer.Instance);
+            foreach (var sheet in Document.Sheets)
             {
-                faults.Sheet = sheet.Id;
-                pages.AddRange(new SheetLayout(sheet, shaper, targets, words, faults).LayOut(pictures));
+                Faults.Sheet = sheet.Id;
+                var before = Before?.Sheets[sheets.Count];
+                sheets.Add(before is not null && !before.Any(TellsPages)
+                    ? before
+                    : new SheetLayout(sheet, shaper, targets, Words, Faults).LayOut(pictures));
             }
 
-            faults.Sheet = "";
-            return new DocumentLayout([.. pages.Select((p, i) => p with { Number = i + 1 })], pictures, Numbers(pages)) { Shaper = shaper };
+            Faults.Sheet = "";
+            return new DocumentLayout(sheets, pictures, DocumentLayout.Numbers(sheets)) { Shaper = shaper };
         }
     }
 
-    private bool HasPageNumbers() => Pages.Any(p => p.Strips.Exists(s => s.Strip.Marks.Exists(m => m is PageMark))
-        || p.Furniture.Foot.Any(m => m is PageMark));
-
-    private static Dictionary<string, int> Numbers(List<Page> pages)
+    private static Dictionary<string, int> Numbers(List<IReadOnlyList<Page>> sheets)
     {
         var numbers = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (var i = 0; i < pages.Count; i++)
+        var number = 0;
+        foreach (var page in sheets.SelectMany(s => s))
         {
-            if (pages[i].IsFirst)
-                numbers.TryAdd(pages[i].Sheet.Id, i + 1);
-            foreach (var placed in pages[i].Strips)
+            number++;
+            if (page.IsFirst)
+                numbers.TryAdd(page.Sheet.Id, number);
+            foreach (var placed in page.Strips)
                 foreach (var mark in placed.Strip.Marks)
                     if (mark is AnchorMark anchor)
-                        numbers.TryAdd(anchor.Id, i + 1);
+                        numbers.TryAdd(anchor.Id, number);
         }
 
         return numbers;

@@ -12,18 +12,23 @@ internal sealed class Furniture
     private const int MiddleGap = 22000;
     private const int SideGap = 6000;
 
+    // The head is read close by on each class of sheet.
+    private const int Largest = 10_000;
+
     private readonly Composer composer;
     private readonly Wording words;
     private readonly Sheet sheet;
     private readonly int width;
     private readonly List<Mark> head = [];
     private readonly List<Mark> foot = [];
+    private readonly TypeStyle quiet;
     private int pageX;
     private int pageY;
 
     public Furniture(Sheet sheet, int width, Composer composer, Wording words)
     {
         (this.sheet, this.width, this.composer, this.words) = (sheet, width, composer, words);
+        quiet = composer.Quiet with { Size = Math.Min(composer.Scale.Small, Largest) };
         var right = SetRight(out var sideHeight);
         var middle = SetMiddle(right, out var middleHeight);
         var titleHeight = SetTitle(middle);
@@ -46,17 +51,17 @@ internal sealed class Furniture
     public List<Mark> Head(int page, int pages)
     {
         var marks = new List<Mark>(head);
-        composer.Compose($"{words.Page} {page} {words.Of} {pages}", composer.Quiet).Fit(width).Draw(marks, pageX, pageY, width, Align.Left);
+        composer.Compose($"{words.Page} {page} {words.Of} {pages}", quiet).Fit(width).Draw(marks, pageX, pageY, width, Align.Left);
         return marks;
     }
 
     /// <summary>The day of issue and the page at the right, with the revision in its box; answers where they begin.</summary>
     private int SetRight(out int height)
     {
-        var line = TypeScale.Leading(composer.Scale.Small);
-        var issued = sheet.Head.Issued.Length == 0 ? SetText.Empty : composer.Compose(words.Issued, composer.Quiet);
-        var day = composer.Compose(sheet.Head.Issued, composer.Quiet with { IsStrong = true, Shade = Shade.Ink });
-        var page = composer.Compose($"{words.Page} 888 {words.Of} 888", composer.Quiet);
+        var line = TypeScale.Leading(quiet.Size);
+        var issued = sheet.Head.Issued.Length == 0 ? SetText.Empty : composer.Compose(words.Issued, quiet);
+        var day = composer.Compose(sheet.Head.Issued, quiet with { IsStrong = true, Shade = Shade.Ink });
+        var page = composer.Compose($"{words.Page} 88 {words.Of} 88", quiet);
         var side = Math.Max(issued.Most, Math.Max(day.Most, page.Most));
         side = Math.Min(side, width / 3);
         var x = width - side;
@@ -95,8 +100,7 @@ internal sealed class Furniture
         if (sheet.Head.Lines.Count == 0)
             return right;
         var edge = right - MiddleGap;
-        // The head is read close by on each class of sheet.
-        var rest = composer.Body with { Size = Math.Max(composer.Scale.Small, Math.Min(composer.Scale.Body, 10_000)) };
+        var rest = composer.Body with { Size = Math.Min(composer.Scale.Body, Largest) };
         var first = rest with { Size = rest.Size * 9 / 8, IsStrong = true };
         var texts = sheet.Head.Lines.Select((line, i) => composer.Compose(line, i == 0 ? first : rest)).ToList();
         var title = composer.Compose(sheet.Head.Title, new TypeStyle(composer.Scale.Title, IsStrong: true, Shade.Ink)).Most;
@@ -123,20 +127,20 @@ internal sealed class Furniture
         var y = -(TypeScale.Baseline(style.Size) - style.Cap) + 1500;
         lines.Draw(head, 0, y, most, Align.Left);
         y += lines.Height;
-        var reader = composer.Compose(sheet.Head.For, composer.Quiet).Fit(most);
+        var reader = composer.Compose(sheet.Head.For, quiet).Fit(most);
         reader.Draw(head, 0, y, most, Align.Left);
         return y + reader.Height;
     }
 
     private int SetFoot()
     {
-        var quiet = composer.Quiet with { Shade = Shade.Ink };
-        var right = composer.Compose(sheet.Foot.Right, quiet);
+        var ink = quiet with { Shade = Shade.Ink };
+        var right = composer.Compose(sheet.Foot.Right, ink);
         var rightWidth = Math.Min(right.Most, width / 2);
         var leftWidth = width - rightWidth - (rightWidth > 0 ? composer.Scale.Body : 0);
-        var leftLines = composer.Compose(sheet.Foot.Left, composer.Quiet).Fit(leftWidth);
+        var leftLines = composer.Compose(sheet.Foot.Left, quiet).Fit(leftWidth);
         var rightLines = right.Fit(rightWidth);
-        var textHeight = Math.Max(Math.Max(leftLines.Height, rightLines.Height), TypeScale.Leading(composer.Scale.Small));
+        var textHeight = Math.Max(Math.Max(leftLines.Height, rightLines.Height), TypeScale.Leading(quiet.Size));
         var gap = composer.Scale.Body;
         foot.Add(new StrokeMark(0, gap, width, gap, 350, Shade.Ink));
         var y = gap + 5000;

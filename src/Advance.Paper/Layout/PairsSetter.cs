@@ -100,7 +100,7 @@ internal static class PairsSetter
         {
             var marks = new List<Mark>();
             if (Verdict != Verdict.Plain)
-                marks.Add(Verdicts.Ground(Verdict, x + Indent - 2000, y, Width + 2000, Height - (Pad / 2)));
+                marks.Add(Verdicts.Ground(Verdict, x + Indent - 2500, y, Width + 2500, Height - (Pad / 2)));
             Name.Draw(marks, x, y + Baseline - Name.Baseline, NameWidth, Align.Left);
             Text.Draw(marks, x + Indent, y + Baseline - Text.Baseline, Width, Align.Left);
             return marks;

@@ -97,7 +97,7 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
     private static void Draw(FittedCell cell, int over, int height, List<Mark> marks)
     {
         if (cell.Cell.Verdict != Verdict.Plain)
-            marks.Add(Verdicts.Ground(cell.Cell.Verdict, cell.X - 1500, over / 2, cell.Width + 3000, height - over));
+            marks.Add(Verdicts.Ground(cell.Cell.Verdict, cell.X - 2500, over / 2, cell.Width + 5000, height - over));
         cell.Lines.Draw(marks, cell.X + cell.Indent, cell.Y, cell.Width - cell.Indent, cell.Cell.Align);
     }
 

@@ -61,7 +61,7 @@ internal sealed class SetTable
 
             var span = row.Kind == RowKind.Hold ? columns.Count : Math.Clamp(cell.Span, 1, columns.Count - at);
             var style = room.Composer.Body with { IsStrong = row.Kind is RowKind.Total or RowKind.Hold || columns[at].Strong };
-            cells.Add(new SetCell(at, span, room.Composer.Compose(cell.Text, style), cell.Align ?? columns[at].Align, cell.Verdict));
+            cells.Add(new SetCell(at, span, room.Composer.Compose(cell.Text, style), cell.Align ?? (row.Kind == RowKind.Hold ? Align.Left : columns[at].Align), cell.Verdict));
             at += span;
         }
 

@@ -24,6 +24,7 @@ internal sealed class TableStrips(SetTable set, Grid grid, Room room)
     private void AddGroup(RowGroup group, SetRow[] members)
     {
         var number = room.NextGroup();
+        var before = strips.Count;
         Strip[] heads = [head];
         var index = 0;
         var count = members.Length + (group.Head.Count > 0 ? 1 : 0);
@@ -37,8 +38,6 @@ internal sealed class TableStrips(SetTable set, Grid grid, Room room)
             heads = [head, rows.GroupHead([.. group.Head, continued], style, [], 0, 0)];
         }
 
-        if (group.Id is { } id && strips.Count > 1)
-            strips[^1].Marks.Insert(0, new AnchorMark(0, id));
         for (var i = 0; i < members.Length; i++)
         {
             var next = i + 1 < members.Length ? members[i + 1].Row : null;
@@ -46,6 +45,10 @@ internal sealed class TableStrips(SetTable set, Grid grid, Room room)
             strip.KeepsNext = members[i].Row.JoinsNext || next?.Kind == RowKind.Sub || (i == 0 && next is not null);
             strips.Add(strip);
         }
+
+        // A group without rows is found where it would stand.
+        if (group.Id is { } id)
+            strips[Math.Min(before, strips.Count - 1)].Marks.Insert(0, new AnchorMark(0, id));
     }
 
     private void AddFoot()

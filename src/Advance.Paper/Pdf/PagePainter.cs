@@ -6,7 +6,12 @@ using SkiaSharp;
 namespace Advance.Paper.Pdf;
 
 /// <summary>Paints marks on a page.</summary>
-internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, DocumentLayout laid)
+/// <param name="canvas">The page.</param>
+/// <param name="inks">Paints and fonts of the document.</param>
+/// <param name="runs">Paints words.</param>
+/// <param name="laid">Knows on which page things are.</param>
+/// <param name="named">Names that have been painted; of two places with one name only the first gets it.</param>
+internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, DocumentLayout laid, HashSet<string> named)
 {
     private const float HatchStep = 3.2f;
 
@@ -51,6 +56,8 @@ internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, D
     /// <summary>Makes a place that links and bookmarks lead to.</summary>
     public void PaintName(string id, int x, int y)
     {
+        if (!named.Add(id))
+            return;
         using var data = SKData.CreateCopy(System.Text.Encoding.ASCII.GetBytes(PdfNames.Of(id) + "\0"));
         canvas.DrawNamedDestinationAnnotation(new SKPoint(Mil.ToPt(x), Mil.ToPt(y - 6000)), data);
     }

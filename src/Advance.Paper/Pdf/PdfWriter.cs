@@ -16,12 +16,13 @@ internal static class PdfWriter
         {
             using var inks = new Inks(Used(laid, heads));
             using var runs = new RunPainter(inks);
+            var named = new HashSet<string>(StringComparer.Ordinal);
             for (var i = 0; i < heads.Count; i++)
             {
                 var page = laid.Pages[i];
                 // The document owns the canvas.
                 var canvas = pdf.BeginPage(Mil.ToPt(page.Frame.Width), Mil.ToPt(page.Frame.Height));
-                Paint(page, heads[i], new PagePainter(canvas, inks, runs, laid));
+                Paint(page, heads[i], new PagePainter(canvas, inks, runs, laid, named));
                 pdf.EndPage();
             }
 
@@ -57,7 +58,7 @@ internal static class PdfWriter
             painter.PaintName(page.Sheet.Id, 0, 6000);
         painter.Paint(head, PaperFrame.Left, PaperFrame.Top);
         foreach (var placed in page.Strips)
-            painter.Paint(placed.IsRepeated ? placed.Strip.Marks.FindAll(m => m is not AnchorMark) : placed.Strip.Marks, PaperFrame.Left, placed.Y);
+            painter.Paint(placed.Strip.Marks, PaperFrame.Left, placed.Y);
         painter.Paint(page.Furniture.Foot, PaperFrame.Left, page.Frame.InnerBottom - page.Furniture.FootHeight);
     }
 

@@ -118,12 +118,13 @@ internal sealed class Composer(Shaper shaper, TypeScale scale, Targets targets)
 
     private void AddPage(PageOf page, TypeStyle style)
     {
-        var known = targets.Find(page.Target);
-        var digits = shaper.Shape(known is null ? "?" : targets.WidestPage, style.IsStrong);
-        if (known is null)
-            AddAtom(new Atom(digits, null, style, digits.Width(style.Size), 0, LineStart.Never, null));
+        var link = targets.Find(page.Target) is null ? null : "#" + page.Target;
+        var isKnown = targets.Pages.TryGetValue(page.Target, out var number);
+        var digits = shaper.Shape(link is null ? "?" : isKnown ? $"{number}" : "00", style.IsStrong);
+        if (link is null || isKnown)
+            AddAtom(new Atom(digits, null, style, digits.Width(style.Size), 0, LineStart.Never, link));
         else
-            AddBox(new AtomBox.Page(page.Target), style, digits.Width(style.Size), "#" + page.Target);
+            AddBox(new AtomBox.Page(page.Target), style, digits.Width(style.Size), link);
     }
 
     private void AddBox(AtomBox box, TypeStyle style, int width, string? link)

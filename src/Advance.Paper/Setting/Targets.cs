@@ -3,8 +3,8 @@ namespace Advance.Paper.Setting;
 /// <summary>The ids of a document, and what a link may lead to.</summary>
 internal sealed class Targets(HashSet<string> ids, Faults faults)
 {
-    /// <summary>Digits as wide as the largest page number that is to be expected.</summary>
-    public string WidestPage { get; init; } = "00";
+    /// <summary>For each id its page as far as that is known; empty before anything has been laid out.</summary>
+    public IReadOnlyDictionary<string, int> Pages { get; init; } = new Dictionary<string, int>();
 
     /// <summary>The id itself when the document has it; else null and a fault.</summary>
     public string? Find(string id)
