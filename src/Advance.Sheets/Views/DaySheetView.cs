@@ -27,6 +27,9 @@ public sealed record DaySheetView
     /// <summary>How to get in.</summary>
     public required IReadOnlyList<AccessLine> Access { get; init; }
 
+    /// <summary>What is said in place of the way in where nobody knows it.</summary>
+    public required Cell AccessUnknown { get; init; }
+
     /// <summary>Pieces, weight, lines.</summary>
     public required IReadOnlyList<PairView> Totals { get; init; }
 

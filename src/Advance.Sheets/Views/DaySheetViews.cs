@@ -31,6 +31,7 @@ internal static class DaySheetViews
             Welfare = [.. Welfare(plan, cells)],
             Access = [.. venue.Access.Or([]).Select(step => new DaySheetView.AccessLine(
                 Cell.Of(step.What), cells.Of(step.Wide), cells.Of(step.High), cells.Of(step.Long), Cell.Of(step.Note)))],
+            AccessUnknown = venue.Access.Doubt is { } doubt && !venue.Access.IsKnown ? new Cell("") { Tbc = cells.Note(doubt) } : Cell.Of("nothing known"),
             Totals = [.. Totals(plan, cells)],
             New = gig.New,
             Findings = [.. plan.Findings.Where(finding => finding.Accepted is null).Select(finding => FindingOf(finding, plan))],
@@ -137,7 +138,7 @@ internal static class DaySheetViews
         Cell.Of(doubt.Subject.Replace(" / ", ", ").Replace('-', ' ')),
         Cell.Of(doubt.Written ?? ""),
         Cell.Of(doubt.Who ?? ""),
-        doubt.By is { } by && plan.ShowDate is { } near ? Cell.Date(by.Resolve(near)) : Cell.Of(cells.Note(doubt)));
+        doubt.By is not { } by ? Cell.Blank : plan.ShowDate is { } near ? Cell.Date(by.Resolve(near)) : Cell.Of(cells.Note(doubt with { Who = null })));
 
     private static DaySheetView.FindingLine FindingOf(Finding finding, Plan plan)
     {
