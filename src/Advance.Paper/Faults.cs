@@ -18,13 +18,19 @@ internal sealed class Faults
     {
         var fault = new Fault(kind, Sheet, Place, text);
         if (seen.Add(fault))
+        {
             list.Add(fault);
+        }
     }
 
     public void AddRange(IEnumerable<Fault> others)
     {
         foreach (var fault in others)
+        {
             if (seen.Add(fault))
+            {
                 list.Add(fault);
+            }
+        }
     }
 }

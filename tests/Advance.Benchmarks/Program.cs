@@ -11,9 +11,13 @@ internal static class Program
     private static void Main(string[] args)
     {
         if (args is ["print", var folder])
+        {
             Print(folder);
+        }
         else
+        {
             BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        }
     }
 
     private static void Print(string folder)
@@ -29,7 +33,10 @@ internal static class Program
         var printing = Printer.Print(document);
         Console.WriteLine($"{name}: {printing.PageCount} pages, {printing.Faults.Count} faults");
         foreach (var fault in printing.Faults)
+        {
             Console.WriteLine($"  {fault.Kind} {fault.Sheet} {fault.Place}: {fault.Text}");
+        }
+
         File.WriteAllBytes(Path.Combine(folder, $"{name}.pdf"), printing.Pdf!);
         File.WriteAllText(Path.Combine(folder, $"{name}.html"), printing.Html);
         File.WriteAllBytes(Path.Combine(folder, $"{name}.xlsx"), printing.Workbook!);

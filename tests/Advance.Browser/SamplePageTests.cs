@@ -3,6 +3,7 @@ using Advance.Planning;
 using Advance.Reading;
 using Advance.Reading.Files;
 using Advance.Sheets;
+using Advance.Tests;
 using Microsoft.Playwright;
 
 namespace Advance.Browser;
@@ -57,13 +58,7 @@ public sealed class SamplePageTests
 
     private static string Build()
     {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "Advance.sln")))
-        {
-            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests run outside a checkout.");
-        }
-
-        var read = BriefReader.Read(new FolderDoor(Path.Combine(folder, "sample-gigs")), "harvest-supper/gig.yaml");
+        var read = BriefReader.Read(new FolderDoor(Repository.Path("sample-gigs")), "harvest-supper/gig.yaml");
         var package = PackageBuilder.Build(Planner.Plan(read.Brief!), PackageRequest.Everything with { Formats = ["html"] }, CompanyFolder.None);
         return Encoding.UTF8.GetString(package.Files.Single().Bytes.Span);
     }

@@ -1,4 +1,5 @@
 using System.Text;
+using Advance.Tests;
 
 namespace Advance.Golden;
 
@@ -13,7 +14,7 @@ internal static class Golden
     /// <summary>Fails where the text differs from the accepted one, naming the first line that does.</summary>
     public static void Matches(string gig, string room, string actual)
     {
-        var file = Path.Combine(Samples.Root, "tests", "Advance.Golden", gig, room);
+        var file = Repository.Path("tests", "Advance.Golden", gig, room);
         if (Accepts)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(file)!);

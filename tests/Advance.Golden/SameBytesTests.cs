@@ -4,6 +4,7 @@ using Advance.Planning;
 using Advance.Reading;
 using Advance.Reading.Files;
 using Advance.Sheets;
+using Advance.Tests;
 
 namespace Advance.Golden;
 
@@ -21,7 +22,7 @@ public sealed class SameBytesTests
         var folder = Directory.CreateTempSubdirectory("advance-").FullName;
         try
         {
-            var here = Run(Path.Combine(folder, "a"), Samples.Root, [("LANG", "C"), ("TZ", "UTC")]);
+            var here = Run(Path.Combine(folder, "a"), Repository.Root, [("LANG", "C"), ("TZ", "UTC")]);
             var there = Run(Path.Combine(folder, "b"), "/", [("LANG", "tr_TR.UTF-8"), ("LC_ALL", "de_DE.UTF-8"), ("TZ", "Pacific/Kiritimati"), ("HOME", folder), ("TMPDIR", folder)]);
             Assert.Equal(4, here.Count);
             Assert.Equal(here, there);
@@ -35,7 +36,7 @@ public sealed class SameBytesTests
     [Fact]
     public void A_folder_that_is_listed_backwards_makes_no_difference()
     {
-        var root = Path.Combine(Samples.Root, "sample-gigs");
+        var root = Repository.Path("sample-gigs");
         Assert.Equal(Hashes(new FolderDoor(root)), Hashes(new BackwardsDoor(new FolderDoor(root))));
     }
 
@@ -48,7 +49,7 @@ public sealed class SameBytesTests
 
     private static SortedDictionary<string, string> Run(string output, string folder, (string Name, string Value)[] surroundings)
     {
-        var gig = Path.Combine(Samples.Root, "sample-gigs", "harvest-supper");
+        var gig = Repository.Path("sample-gigs", "harvest-supper");
         var start = new ProcessStartInfo(Published ?? "dotnet", [.. Published is null ? [Built] : Array.Empty<string>(), "build", gig, "--out", output])
         {
             WorkingDirectory = folder,

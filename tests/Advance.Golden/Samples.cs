@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Advance.Planning;
 using Advance.Reading;
 using Advance.Reading.Files;
+using Advance.Tests;
 
 namespace Advance.Golden;
 
@@ -9,8 +10,6 @@ namespace Advance.Golden;
 internal static class Samples
 {
     private static readonly ConcurrentDictionary<string, Plan> Plans = new(StringComparer.Ordinal);
-
-    public static string Root { get; } = Find();
 
     public static TheoryData<string> Gigs => ["harvest-supper"];
 
@@ -21,16 +20,5 @@ internal static class Samples
         return Planner.Plan(read.Brief!);
     });
 
-    public static BriefReading Read(string gig) => BriefReader.Read(new FolderDoor(Path.Combine(Root, "sample-gigs")), $"{gig}/gig.yaml");
-
-    private static string Find()
-    {
-        var folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "Advance.sln")))
-        {
-            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests run outside a checkout.");
-        }
-
-        return folder;
-    }
+    public static BriefReading Read(string gig) => BriefReader.Read(new FolderDoor(Repository.Path("sample-gigs")), $"{gig}/gig.yaml");
 }

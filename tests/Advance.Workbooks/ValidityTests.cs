@@ -40,7 +40,9 @@ public sealed class ValidityTests(PrintedBooks books)
         {
             using var book = SpreadsheetDocument.Open(path, isEditable: false);
             foreach (var cell in book.WorkbookPart!.WorksheetParts.SelectMany(p => p.Worksheet!.Descendants<Cell>()))
+            {
                 Assert.True(cell.DataType?.Value != CellValues.SharedString || cell.CellValue is not null, $"{Path.GetFileName(path)} {cell.CellReference}");
+            }
         }
     }
 }

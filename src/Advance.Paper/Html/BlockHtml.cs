@@ -12,9 +12,14 @@ internal sealed class BlockHtml(Markup page, DocumentLayout laid, InlineHtml inl
     public void Write(IReadOnlyList<Block> blocks, int depth)
     {
         if (depth >= Deepest)
+        {
             return;
+        }
+
         foreach (var block in blocks)
+        {
             Write(block, depth);
+        }
     }
 
     private void Write(Block block, int depth)
@@ -62,7 +67,10 @@ internal sealed class BlockHtml(Markup page, DocumentLayout laid, InlineHtml inl
                 page.Open("figure", ("id", id));
                 WriteScene(picture.Scene);
                 if (picture.Caption.Count > 0)
+                {
                     Around("figcaption", null, null, picture.Caption);
+                }
+
                 page.Close("figure");
                 break;
             case Alongside alongside:
@@ -93,7 +101,10 @@ internal sealed class BlockHtml(Markup page, DocumentLayout laid, InlineHtml inl
         var name = list.Numbered ? "ol" : "ul";
         page.Open(name, ("id", id));
         foreach (var item in list.Items)
+        {
             Around("li", null, null, item);
+        }
+
         page.Close(name);
     }
 
@@ -127,6 +138,8 @@ internal sealed class BlockHtml(Markup page, DocumentLayout laid, InlineHtml inl
     private void WriteScene(Scene scene)
     {
         if (laid.Pictures.TryGetValue(scene, out var picture))
+        {
             SvgWriter.Write(page, picture, laid);
+        }
     }
 }

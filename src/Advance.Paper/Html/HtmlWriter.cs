@@ -21,32 +21,49 @@ internal static class HtmlWriter
         Meta(page, "description", document.Info.Subject);
         Meta(page, "keywords", document.Info.Keywords);
         if (document.Info.Issued is { } day)
+        {
             Meta(page, "date", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        }
+
         page.Element("title", document.Info.Title);
         page.Raw("<style>\n").Raw(StyleSheet()).Raw(Harmless(options.StyleSheet, "</style")).Raw("</style>\n").Close("head").Open("body");
         Index(page, document);
         page.Open("main");
         foreach (var sheet in document.Sheets)
+        {
             new SheetHtml(page, laid, options.Words).Write(sheet);
+        }
+
         page.Close("main");
         if (options.Script.Length > 0)
+        {
             page.Raw("<script>\n").Raw(Harmless(options.Script, "</script")).Raw("\n</script>\n");
+        }
+
         return page.Close("body").Close("html").ToString();
     }
 
     private static void Meta(Markup page, string name, string content)
     {
         if (content.Length > 0)
+        {
             page.Void("meta", ("name", name), ("content", content));
+        }
     }
 
     private static void Index(Markup page, Document document)
     {
         if (document.Sheets.Count < 2)
+        {
             return;
+        }
+
         page.Open("nav", ("aria-label", document.Info.Title)).Open("ol");
         foreach (var sheet in document.Sheets)
+        {
             page.Open("li").Element("a", sheet.Title, ("href", Markup.Fragment(sheet.Id))).Close("li");
+        }
+
         page.Close("ol").Close("nav");
     }
 

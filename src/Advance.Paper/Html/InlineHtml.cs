@@ -14,7 +14,9 @@ internal sealed class InlineHtml(Markup page, DocumentLayout laid)
     public void Write(IReadOnlyList<Inline> line)
     {
         foreach (var inline in line)
+        {
             Write(inline, depth: 0);
+        }
     }
 
     private void Write(Inline inline, int depth)
@@ -60,15 +62,26 @@ internal sealed class InlineHtml(Markup page, DocumentLayout laid)
     private void Styled(TextStyle style, string text)
     {
         if (style.HasFlag(TextStyle.Strong))
+        {
             page.Open("strong");
+        }
+
         var small = style.HasFlag(TextStyle.Large) ? "large" : style.HasFlag(TextStyle.Quiet) ? "quiet" : null;
         if (small is not null)
+        {
             page.Open("span", ("class", small));
+        }
+
         page.Text(text);
         if (small is not null)
+        {
             page.Close("span");
+        }
+
         if (style.HasFlag(TextStyle.Strong))
+        {
             page.Close("strong");
+        }
     }
 
     private void WriteDatum(Datum datum)
@@ -95,11 +108,19 @@ internal sealed class InlineHtml(Markup page, DocumentLayout laid)
         var target = isInside ? laid.PageOf.ContainsKey(link.Target[1..]) ? Markup.Fragment(link.Target[1..]) : null
             : Targets.IsSafe(link.Target) ? link.Target : null;
         if (target is not null)
+        {
             page.Open("a", ("href", target), ("rel", isInside ? null : "noreferrer"));
+        }
+
         foreach (var inner in link.Text)
+        {
             Write(inner, depth + 1);
+        }
+
         if (target is not null)
+        {
             page.Close("a");
+        }
     }
 
     private void WriteTick(TickBox tick)
@@ -116,7 +137,10 @@ internal sealed class InlineHtml(Markup page, DocumentLayout laid)
         page.Open("span", ("class", share > 1 ? "gauge over" : "gauge"), ("role", "img"), ("aria-label", $"{percent} %"));
         page.Open("b", ("style", $"width:{Markup.Number(Math.Min(share, 1) * 100)}%")).Close("b");
         if (bar.Policy is { } policy and >= 0 and <= 1)
+        {
             page.Open("i", ("style", $"left:{Markup.Number(policy * 100)}%")).Close("i");
+        }
+
         page.Close("span");
     }
 }

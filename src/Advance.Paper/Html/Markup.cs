@@ -16,8 +16,13 @@ internal sealed class Markup
     public static string Id(string id)
     {
         foreach (var c in id)
+        {
             if (char.IsWhiteSpace(c) || char.IsControl(c))
+            {
                 return string.Concat(id.Select(k => char.IsWhiteSpace(k) || char.IsControl(k) ? '_' : k));
+            }
+        }
+
         return id;
     }
 
@@ -35,7 +40,10 @@ internal sealed class Markup
     {
         text.Append("</").Append(name).Append('>');
         if (IsBlock(name))
+        {
             text.Append('\n');
+        }
+
         return this;
     }
 
@@ -45,7 +53,10 @@ internal sealed class Markup
         Tag(name, attributes);
         text.Append("/>");
         if (IsBlock(name))
+        {
             text.Append('\n');
+        }
+
         return this;
     }
 
@@ -76,10 +87,16 @@ internal sealed class Markup
         foreach (var (key, value) in attributes)
         {
             if (value is null)
+            {
                 continue;
+            }
+
             text.Append(' ').Append(key);
             if (value.Length == 0)
+            {
                 continue;
+            }
+
             text.Append("=\"");
             Escape(value);
             text.Append('"');
@@ -110,9 +127,14 @@ internal sealed class Markup
                     break;
                 default:
                     if (char.IsSurrogate(c) && !IsPair(content, i))
+                    {
                         text.Append('\uFFFD');
+                    }
                     else if (!Words.IsDropped(c))
+                    {
                         text.Append(c);
+                    }
+
                     break;
             }
         }

@@ -25,15 +25,27 @@ internal sealed class SheetHtml(Markup page, DocumentLayout laid, Wording words)
     {
         page.Open("header").Open("div", ("class", "title")).Element("h1", head.Title);
         if (head.For.Count > 0)
+        {
             Line(head.For, "for");
+        }
+
         page.Close("div").Open("div", ("class", "gig"));
         foreach (var line in head.Lines)
+        {
             Line(line, null);
+        }
+
         page.Close("div");
         if (head.Revision.Length > 0)
+        {
             page.Element("div", head.Revision, ("class", head.Revision.Length <= 2 ? "revision" : "revision word"));
+        }
+
         if (head.Issued.Length > 0)
+        {
             page.Open("div", ("class", "issued")).Text(words.Issued).Raw("<br>").Element("strong", head.Issued).Close("div");
+        }
+
         page.Close("header");
     }
 

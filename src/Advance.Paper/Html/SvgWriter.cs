@@ -32,17 +32,25 @@ internal sealed class SvgWriter
             if (mark.Layer != layer)
             {
                 if (layer.Length > 0)
+                {
                     page.Close("g");
+                }
+
                 layer = mark.Layer;
                 if (layer.Length > 0)
+                {
                     page.Open("g", ("class", layer));
+                }
             }
 
             writer.Write(mark);
         }
 
         if (layer.Length > 0)
+        {
             page.Close("g");
+        }
+
         page.Close("svg");
     }
 
@@ -77,7 +85,10 @@ internal sealed class SvgWriter
             ("fill", Colour(run.Style.Shade)),
             ("transform", run.Turn == 0 ? null : $"rotate({Markup.Number(run.Turn)} {Pt(run.X)} {Pt(run.Baseline)})"));
         for (var i = 0; i < run.Words.Length; i++)
+        {
             page.Text(i > 0 && !isSpread ? " " : "").Element("tspan", run.Words[i].Word.Text, ("x", Pt(run.X + run.Words[i].X)));
+        }
+
         page.Close("text");
     }
 
@@ -96,6 +107,7 @@ internal sealed class SvgWriter
     {
         var d = new StringBuilder();
         foreach (var step in path.Steps)
+        {
             d.Append(step.Kind switch
             {
                 PathStepKind.Move => $"M{Pt(step.X)} {Pt(step.Y)}",
@@ -103,6 +115,8 @@ internal sealed class SvgWriter
                 PathStepKind.Curve => $"C{Pt(step.X1)} {Pt(step.Y1)} {Pt(step.X2)} {Pt(step.Y2)} {Pt(step.X)} {Pt(step.Y)}",
                 _ => "Z",
             });
+        }
+
         page.Void(
             "path",
             ("d", d.ToString()),

@@ -21,7 +21,10 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
     public void Write(Table table)
     {
         if (table.Columns.Count == 0)
+        {
             return;
+        }
+
         isShort = ShortColumns(table);
         page.Open("div", ("class", "wide")).Open("table", ("id", table.Id is { } id ? Markup.Id(id) : null));
         if (table.Caption.Count > 0)
@@ -33,14 +36,23 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
 
         WriteHead(table);
         foreach (var group in table.Groups)
+        {
             WriteGroup(table, group);
+        }
+
         if (table.Groups.All(g => g.Rows.Count == 0) && table.WhenEmpty.Count > 0)
+        {
             FullWidth(table, table.WhenEmpty, "empty", null);
+        }
+
         if (table.Foot.Count > 0)
         {
             page.Open("tfoot");
             foreach (var row in table.Foot)
+            {
                 WriteRow(table, row);
+            }
+
             page.Close("tfoot");
         }
 
@@ -55,7 +67,10 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
             page.Open("th", ("scope", "col"), ("class", Class(column)), ("data-key", column.Key), ("data-unit", column.Unit.Length > 0 ? column.Unit : null));
             inlines.Write(column.Head);
             if (column.Unit.Length > 0)
+            {
                 page.Text(" ").Element("span", column.Unit, ("class", "unit"));
+            }
+
             page.Close("th");
         }
 
@@ -66,9 +81,15 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
     {
         page.Open("tbody", ("id", group.Id is { } id ? Markup.Id(id) : null));
         if (group.Head.Count > 0)
+        {
             FullWidth(table, group.Head, "group", "rowgroup");
+        }
+
         foreach (var row in group.Rows)
+        {
             WriteRow(table, row);
+        }
+
         page.Close("tbody");
     }
 
@@ -89,7 +110,10 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
         foreach (var cell in row.Cells)
         {
             if (at >= table.Columns.Count)
+            {
                 break;
+            }
+
             var span = row.Kind == RowKind.Hold ? table.Columns.Count : Math.Clamp(cell.Span, 1, table.Columns.Count - at);
             inlines.Around = $"{FirstWords.Plain(table.Columns[at].Head)} {name}".Trim();
             page.Open("td", ("class", Class(table.Columns[at], isShort[at] && span == 1, cell)), ("colspan", span > 1 ? $"{span}" : null));
@@ -99,7 +123,10 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
         }
 
         while (at++ < table.Columns.Count)
+        {
             page.Open("td").Close("td");
+        }
+
         page.Close("tr");
         inlines.Around = "";
     }
@@ -108,13 +135,25 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
     {
         var classes = new List<string>();
         if ((cell?.Align ?? column.Align) is var align && align != Align.Left)
+        {
             classes.Add(align == Align.Right ? "right" : "centre");
+        }
+
         if (column.Strong)
+        {
             classes.Add("strong");
+        }
+
         if (isWhole)
+        {
             classes.Add("whole");
+        }
+
         if (cell is not null && Class(cell.Verdict) is { } verdict)
+        {
             classes.Add(verdict);
+        }
+
         return classes.Count == 0 ? null : string.Join(' ', classes);
     }
 
@@ -128,7 +167,10 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
             foreach (var cell in row.Cells)
             {
                 if (at < columns.Length && cell.Span == 1 && row.Kind != RowKind.Hold)
+                {
                     columns[at] &= FirstWords.Plain(cell.Text).Length <= Short;
+                }
+
                 at += Math.Clamp(cell.Span, 1, columns.Length);
             }
         }

@@ -15,7 +15,10 @@ internal static class AlongsideSetter
         var left = pictureWidth + gap;
         var table = new TableSetter(alongside.Table, width - left, room).Set();
         if (room.Pictures.Set(alongside.Scene, pictureWidth, room.Height - HeadHeight(table, alongside)) is not { } picture)
+        {
             return table;
+        }
+
         var top = HeadHeight(table, alongside);
         var marks = new List<Mark> { new PictureMark(picture.Width, picture.Height, picture) { Y = top } };
         var bottom = DrawRows(alongside, table, picture, (left, gap, top), marks);
@@ -29,7 +32,10 @@ internal static class AlongsideSetter
         var rows = alongside.Table.Groups.Sum(g => g.Rows.Count) + alongside.Table.Foot.Count;
         var height = 0;
         for (var i = 0; i < table.Count - rows; i++)
+        {
             height += table[i].Height;
+        }
+
         return height;
     }
 
@@ -44,12 +50,18 @@ internal static class AlongsideSetter
                 var band = alongside.Bands[i - first];
                 int top = at.Top + picture.Down(band.Top), bottom = at.Top + picture.Down(band.Bottom);
                 if (y + (table[i].Height / 2) > bottom)
+                {
                     marks.Add(Join(at.Left, at.Gap, (top + bottom) / 2, y + (table[i].Height / 2)));
+                }
+
                 y = Math.Max(y, top);
             }
 
             foreach (var mark in table[i].Marks)
+            {
                 marks.Add(mark.Moved(at.Left, y));
+            }
+
             y += table[i].Height;
         }
 
@@ -61,7 +73,10 @@ internal static class AlongsideSetter
     private static List<Strip> Apart(SetPicture picture, List<Strip> table, Room room)
     {
         if (table.Count > 0)
+        {
             table[0].Gap = room.Scale.BlockGap;
+        }
+
         return [new Strip(picture.Height, [new PictureMark(picture.Width, picture.Height, picture)]), .. table];
     }
 }

@@ -40,12 +40,21 @@ internal sealed class BlockSetter(Room room)
             room.Faults.Place = block.Id ?? FirstWords.Of(block);
             var set = SetOne(block, width);
             if (set.Count == 0)
+            {
                 continue;
+            }
+
             if (strips.Count > 0)
+            {
                 set[0].Gap = Math.Max(set[0].Gap, room.Scale.BlockGap) + space;
+            }
+
             set[0].BeginsPage |= breaks;
             if (block.Id is { } id)
+            {
                 set[0].Marks.Insert(0, new AnchorMark(0, id) { Bookmark = (block as Heading) is { Level: 1 } h ? FirstWords.Of(h) : null });
+            }
+
             strips.AddRange(set);
             (space, breaks) = (0, false);
         }
@@ -122,7 +131,10 @@ internal sealed class BlockSetter(Room room)
     private static List<Strip> Keep(List<Strip> strips)
     {
         for (var i = 0; i + 1 < strips.Count; i++)
+        {
             strips[i].KeepsNext = true;
+        }
+
         return strips;
     }
 }

@@ -19,7 +19,10 @@ internal static class ColumnWidths
     public static int[] Share(IReadOnlyList<TableColumn> columns, int[] least, int[] most, int width)
     {
         if (least.Sum() >= width)
+        {
             return Shrink(least, width);
+        }
+
         var wished = most.Sum();
         return wished <= width ? Grow(columns, most, width - wished) : Fill(least, most, width);
     }
@@ -37,15 +40,23 @@ internal static class ColumnWidths
         if (shares > 0)
         {
             for (var i = 0; i < widths.Length; i++)
+            {
                 widths[i] += (int)(free * Appetite(columns[i]) / shares);
+            }
+
             return widths;
         }
 
         // Nobody asked to grow: all stretch a little, and the table stays narrower than the page before its columns look empty.
         var stretch = Math.Min(MostStretch, free / Math.Max(1.0, most.Sum(m => (long)m)));
         for (var i = 0; i < widths.Length; i++)
+        {
             if (i >= columns.Count || columns[i].MostMm is null)
+            {
                 widths[i] += (int)(widths[i] * stretch);
+            }
+        }
+
         return widths;
     }
 
@@ -59,9 +70,13 @@ internal static class ColumnWidths
         {
             var level = low + ((high - low + 1) / 2);
             if (At(level).Sum(w => (long)w) <= width)
+            {
                 low = level;
+            }
             else
+            {
                 high = level - 1;
+            }
         }
 
         var widths = At(low);
@@ -79,7 +94,10 @@ internal static class ColumnWidths
         {
             var at = new int[least.Length];
             for (var i = 0; i < at.Length; i++)
+            {
                 at[i] = Math.Min(most[i], Math.Max(least[i], level));
+            }
+
             return at;
         }
     }

@@ -22,7 +22,10 @@ internal static class ColumnsSetter
 
         var tallest = sides.Count == 0 ? 0 : sides.Max(s => Height(s.Strips));
         if (tallest == 0)
+        {
             return [];
+        }
+
         return tallest <= room.Height ? [Merge(sides, tallest)] : OverPages(sides, room);
     }
 
@@ -32,7 +35,10 @@ internal static class ColumnsSetter
     {
         var height = 0;
         for (var i = 0; i < strips.Count; i++)
+        {
             height += strips[i].Height + (i == 0 ? 0 : strips[i].Gap);
+        }
+
         return height;
     }
 
@@ -46,7 +52,10 @@ internal static class ColumnsSetter
             {
                 y += i == 0 ? 0 : strips[i].Gap;
                 foreach (var mark in strips[i].Marks)
+                {
                     marks.Add(mark.Moved(x, y));
+                }
+
                 y += strips[i].Height;
             }
         }

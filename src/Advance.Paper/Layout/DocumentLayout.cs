@@ -33,10 +33,16 @@ internal sealed record DocumentLayout(
         for (var i = 0; i < MostPasses; i++)
         {
             if (!laid.Pages.Any(TellsPages))
+            {
                 return laid;
+            }
+
             var again = new Pass(document, faces, words, faults, Ids.Of(document, new Faults())) { Before = laid, Numbers = laid.PageOf }.LayOut();
             if (Same(again.PageOf, laid.PageOf))
+            {
                 return again;
+            }
+
             laid = first with { PageOf = again.PageOf };
         }
 
@@ -85,11 +91,20 @@ internal sealed record DocumentLayout(
         {
             number++;
             if (page.IsFirst)
+            {
                 numbers.TryAdd(page.Sheet.Id, number);
+            }
+
             foreach (var placed in page.Strips)
+            {
                 foreach (var mark in placed.Strip.Marks)
+                {
                     if (mark is AnchorMark anchor)
+                    {
                         numbers.TryAdd(anchor.Id, number);
+                    }
+                }
+            }
         }
 
         return numbers;

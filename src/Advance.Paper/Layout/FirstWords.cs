@@ -25,10 +25,16 @@ internal static class FirstWords
     public static string Plain(IReadOnlyList<Inline> inlines)
     {
         if (inlines is [Text only])
+        {
             return only.Value;
+        }
+
         var text = new System.Text.StringBuilder();
         foreach (var inline in inlines)
+        {
             text.Append(Plain(inline));
+        }
+
         return text.ToString().Trim();
     }
 

@@ -69,7 +69,10 @@ internal sealed class Furniture
         foreach (var text in new[] { issued, day })
         {
             if (text.IsEmpty)
+            {
                 continue;
+            }
+
             text.Fit(side).Draw(head, x, y, side, Align.Left);
             y += text.Fit(side).Height;
         }
@@ -98,7 +101,10 @@ internal sealed class Furniture
     {
         height = 0;
         if (sheet.Head.Lines.Count == 0)
+        {
             return right;
+        }
+
         var edge = right - MiddleGap;
         var rest = composer.Body with { Size = Math.Min(composer.Scale.Body, Largest) };
         var first = rest with { Size = rest.Size * 9 / 8, IsStrong = true };
@@ -121,7 +127,10 @@ internal sealed class Furniture
         var most = Math.Max(60_000, right - (MiddleGap / 2));
         var style = new TypeStyle(composer.Scale.Title, IsStrong: true, Shade.Ink);
         while (style.Size > composer.Scale.Large && composer.Compose(sheet.Head.Title, style).Most > most)
+        {
             style = style with { Size = style.Size - 1000 };
+        }
+
         var lines = composer.Compose(sheet.Head.Title, style).Fit(most);
         // The capitals of the title begin level with the box.
         var y = -(TypeScale.Baseline(style.Size) - style.Cap) + 1500;

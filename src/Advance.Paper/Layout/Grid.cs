@@ -44,10 +44,16 @@ internal sealed class Grid
     {
         var first = place[cell.Column];
         if (first < 0)
+        {
             return null;
+        }
+
         var last = first;
         for (var column = cell.Column + 1; column < cell.Column + cell.Span && place[column] == last + 1; column++)
+        {
             last++;
+        }
+
         return (Lefts[first], Lefts[last] + Widths[last] - Lefts[first]);
     }
 }

@@ -30,7 +30,10 @@ internal sealed class Ids
     private void Take(IReadOnlyList<Block> blocks, int depth)
     {
         if (depth > Deepest)
+        {
             return;
+        }
+
         foreach (var block in blocks)
         {
             Take(block.Id);
@@ -38,7 +41,10 @@ internal sealed class Ids
             {
                 case Columns columns:
                     foreach (var part in columns.Parts)
+                    {
                         Take(part.Blocks, depth + 1);
+                    }
+
                     break;
                 case KeepTogether kept:
                     Take(kept.Blocks, depth + 1);
@@ -60,16 +66,22 @@ internal sealed class Ids
         {
             Take(group.Id);
             foreach (var row in group.Rows)
+            {
                 Take(row.Id);
+            }
         }
 
         foreach (var row in table.Foot)
+        {
             Take(row.Id);
+        }
     }
 
     private void Take(string? id)
     {
         if (id is not null && !ids.Add(id))
+        {
             faults.Add(FaultKind.DoubleId, $"Two things have the id \"{id}\"; links lead to the first.");
+        }
     }
 }

@@ -11,7 +11,10 @@ internal static class ItemListSetter
         var composer = room.Composer;
         var signs = new SetText[list.Items.Count];
         for (var i = 0; i < signs.Length; i++)
+        {
             signs[i] = composer.Compose(list.Numbered ? $"{i + 1}." : "–", composer.Body);
+        }
+
         var indent = signs.Max(s => (int?)s.Most) + (composer.Body.Size / 2) ?? 0;
         var group = room.NextGroup();
         var strips = new List<Strip>();

@@ -11,7 +11,10 @@ internal readonly record struct PageRange(IReadOnlyList<Strip> All, int Start, i
     {
         var strips = new List<Strip>(All[Start].Heads);
         for (var i = Start; i < Start + Count; i++)
+        {
             strips.Add(All[i]);
+        }
+
         return strips;
     }
 
@@ -20,7 +23,10 @@ internal readonly record struct PageRange(IReadOnlyList<Strip> All, int Start, i
     {
         var height = All[Start].HeadHeight() + All[Start].Height;
         for (var i = Start + 1; i < Start + Count; i++)
+        {
             height += All[i].Gap + All[i].Height;
+        }
+
         return height;
     }
 }

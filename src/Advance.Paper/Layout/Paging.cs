@@ -29,19 +29,30 @@ internal static class Paging
             {
                 var strip = strips[end];
                 if (end > start && strip.BeginsPage)
+                {
                     break;
+                }
+
                 used += strip.Height + (end > start ? strip.Gap : 0);
                 if (used > height && end > start)
+                {
                     break;
+                }
+
                 var cost = before + CostAfter(strips, end, height - used, height);
                 if (cost < best[end + 1])
+                {
                     (best[end + 1], from[end + 1]) = (cost, start);
+                }
             }
         }
 
         var pages = new List<PageRange>();
         for (var end = strips.Count; end > 0; end = from[end])
+        {
             pages.Add(new PageRange(strips, from[end], end - from[end]));
+        }
+
         pages.Reverse();
         return pages;
     }
@@ -50,15 +61,24 @@ internal static class Paging
     private static long CostAfter(IReadOnlyList<Strip> strips, int last, int free, int height)
     {
         if (last + 1 == strips.Count)
+        {
             return 0;
+        }
+
         var next = strips[last + 1];
         if (next.BeginsPage)
+        {
             return 0;
+        }
+
         var cost = strips[last].KeepsNext ? BrokenRule : 0;
         var empty = Math.Max(0, free) / (double)height;
         cost += (long)(EmptyPage * empty * empty);
         if (next.Group == 0 || next.Group != strips[last].Group)
+        {
             return cost + Elsewhere;
+        }
+
         return cost + (next.InGroup < 2 || next.GroupCount - next.InGroup < 2 ? LoneStrip : PartedGroup);
     }
 }

@@ -11,13 +11,18 @@ internal static class PairsSetter
     public static List<Strip> Set(Pairs pairs, int width, Room room)
     {
         if (pairs.Items.Count == 0)
+        {
             return [];
+        }
+
         var gap = room.Scale.ColumnGap * 3;
         for (var columns = Math.Clamp(Math.Min(pairs.Columns, pairs.Items.Count), 1, 4); columns > 1; columns--)
         {
             var free = width - (gap * (columns - 1));
             if (free / columns >= LeastColumn && SetSide(pairs, columns, free, gap, room) is { } strip && strip.Height <= room.Height)
+            {
                 return [strip];
+            }
         }
 
         return SetUnder(pairs.Items, width, room);
@@ -42,7 +47,10 @@ internal static class PairsSetter
         var heights = Measure(pairs.Items, free / columns, room).ConvertAll(p => p.Height);
         var parts = new List<Pair[]>();
         foreach (var count in Partition.Even(heights, columns))
+        {
             parts.Add([.. pairs.Items.Skip(parts.Sum(p => p.Length)).Take(count)]);
+        }
+
         var most = parts.ConvertAll(p => Wish(p, room)).ToArray();
         var least = Array.ConvertAll(most, m => Math.Min(m, free / parts.Count * 3 / 4));
         var widths = ColumnWidths.Share([], least, most, free);
@@ -100,7 +108,10 @@ internal static class PairsSetter
         {
             var marks = new List<Mark>();
             if (Verdict != Verdict.Plain)
+            {
                 marks.Add(Verdicts.Ground(Verdict, x + Indent - 2500, y, Width + 2500, Height - (Pad / 2)));
+            }
+
             Name.Draw(marks, x, y + Baseline - Name.Baseline, NameWidth, Align.Left);
             Text.Draw(marks, x + Indent, y + Baseline - Text.Baseline, Width, Align.Left);
             return marks;

@@ -12,9 +12,13 @@ internal static class Partition
         {
             var middle = low + ((high - low) / 2);
             if (Count(heights, middle).Count <= parts)
+            {
                 high = middle;
+            }
             else
+            {
                 low = middle + 1;
+            }
         }
 
         return Count(heights, low);

@@ -26,7 +26,10 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
         }
 
         for (var i = 0; i < lines.Length; i++)
+        {
             lines[i].Draw(marks, grid.Lefts[i], tallest - lines[i].Height, grid.Widths[i], set.Table.Columns[grid.Columns[i]].Align);
+        }
+
         var height = tallest == 0 ? 0 : tallest + (pad / 2);
         marks.Add(new StrokeMark(0, height, grid.Width, height, Full, Shade.Ink));
         return new Strip(height, marks) { KeepsNext = true };
@@ -57,12 +60,18 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
     {
         var marks = new List<Mark>(row.Cells.Count + 2);
         if (row.Row.Id is { } id)
+        {
             marks.Add(new AnchorMark(0, id));
+        }
+
         var over = row.Row.Kind == RowKind.Hold ? pad * 2 : pad;
         var fitted = Fit(row, over, out var inner);
         var height = inner + (over * 2);
         foreach (var cell in fitted)
+        {
             Draw(cell, over, height, marks);
+        }
+
         DrawRules(row.Row, next, height, marks);
         DrawBracket(previous is { JoinsNext: true }, row.Row.JoinsNext && next is not null, height, marks);
         return new Strip(height, marks) { Heads = heads, Group = group, InGroup = index, GroupCount = count };
@@ -79,7 +88,10 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
             // A point where all stop is told on each part of a table that is split.
             var place = row.Row.Kind == RowKind.Hold ? (0, grid.Room) : grid.Find(cell);
             if (place is not var (x, width))
+            {
                 continue;
+            }
+
             var indent = row.Indent(cell, room.Scale);
             var lines = cell.Text.Fit(Math.Max(1000, width - indent));
             cells.Add(new FittedCell(cell, lines, x, width, indent));
@@ -87,17 +99,26 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
         }
 
         foreach (var cell in cells)
+        {
             below = Math.Max(below, cell.Lines.Height + (cell.Lines.Count == 0 ? 0 : baseline - cell.Lines.Baseline));
+        }
+
         inner = below;
         for (var i = 0; i < cells.Count; i++)
+        {
             cells[i] = cells[i] with { Y = over + (cells[i].Lines.Count == 0 ? 0 : baseline - cells[i].Lines.Baseline) };
+        }
+
         return cells;
     }
 
     private static void Draw(FittedCell cell, int over, int height, List<Mark> marks)
     {
         if (cell.Cell.Verdict != Verdict.Plain)
+        {
             marks.Add(Verdicts.Ground(cell.Cell.Verdict, cell.X - 2500, over / 2, cell.Width + 5000, height - over));
+        }
+
         cell.Lines.Draw(marks, cell.X + cell.Indent, cell.Y, cell.Width - cell.Indent, cell.Cell.Align);
     }
 
@@ -115,7 +136,10 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
                 break;
             default:
                 if (next?.Kind != RowKind.Sub)
+                {
                     marks.Add(new StrokeMark(0, height, grid.Width, height, Hairline, Shade.Hair));
+                }
+
                 break;
         }
     }
@@ -126,13 +150,21 @@ internal sealed class RowSetter(SetTable set, Grid grid, Room room)
         const int x = -5000;
         const int tick = 2500;
         if (!fromAbove && !toBelow)
+        {
             return;
+        }
+
         var (top, bottom) = (fromAbove ? 0 : height / 3, toBelow ? height : height * 2 / 3);
         marks.Add(new StrokeMark(x, top, x, bottom, Full, Shade.Ink));
         if (!fromAbove)
+        {
             marks.Add(new StrokeMark(x, top, x + tick, top, Full, Shade.Ink));
+        }
+
         if (!toBelow)
+        {
             marks.Add(new StrokeMark(x, bottom, x + tick, bottom, Full, Shade.Ink));
+        }
     }
 
     private readonly record struct FittedCell(SetCell Cell, SetLines Lines, int X, int Width, int Indent)

@@ -12,10 +12,18 @@ internal sealed record SetRow(Row Row, List<SetCell> Cells)
     public int Indent(SetCell cell, TypeScale scale)
     {
         if (Row.Kind != RowKind.Sub)
+        {
             return 0;
+        }
+
         foreach (var other in Cells)
+        {
             if (other.Align == Align.Left && other.Text.HasWords)
+            {
                 return ReferenceEquals(other, cell) ? scale.Body : 0;
+            }
+        }
+
         return 0;
     }
 }

@@ -39,10 +39,16 @@ internal sealed class SetTable
     private SetText ComposeHead(TableColumn column)
     {
         if (!Table.ShowsHead)
+        {
             return SetText.Empty;
+        }
+
         var style = room.Composer.Quiet with { Shade = Shade.Ink, IsStrong = column.Strong };
         if (column.Unit.Length == 0)
+        {
             return room.Composer.Compose(column.Head, style);
+        }
+
         return room.Composer.Compose([.. column.Head, new Text(" "), new Text(column.Unit)], style);
     }
 
@@ -71,17 +77,36 @@ internal sealed class SetTable
     private void Measure()
     {
         for (var i = 0; i < Heads.Length; i++)
+        {
             (Least[i], Most[i]) = (Heads[i].Least, Heads[i].Least);
+        }
+
         foreach (var row in Rows)
+        {
             foreach (var cell in row.Cells)
+            {
                 if (cell.Span == 1)
+                {
                     Widen(cell.Column, cell.Text.Least + row.Indent(cell, room.Scale), cell.Text.Most + row.Indent(cell, room.Scale));
+                }
+            }
+        }
+
         foreach (var row in Rows)
+        {
             foreach (var cell in row.Cells)
+            {
                 if (cell.Span > 1 && row.Row.Kind != RowKind.Hold)
+                {
                     WidenLast(cell);
+                }
+            }
+        }
+
         for (var i = 0; i < Heads.Length; i++)
+        {
             Hint(Table.Columns[i], i);
+        }
     }
 
     private void Widen(int column, int least, int most)
@@ -96,17 +121,27 @@ internal sealed class SetTable
         var gaps = room.Scale.ColumnGap * (cell.Span - 1);
         var lacks = cell.Text.Least - gaps;
         for (var i = cell.Column; i < cell.Column + cell.Span; i++)
+        {
             lacks -= Least[i];
+        }
+
         var last = cell.Column + cell.Span - 1;
         if (lacks > 0)
+        {
             Widen(last, Least[last] + lacks, Most[last]);
+        }
     }
 
     private void Hint(TableColumn column, int i)
     {
         if (column.LeastMm is { } least && double.IsFinite(least))
+        {
             Widen(i, Mil.FromMm(Math.Clamp(least, 0, 1000)), 0);
+        }
+
         if (column.MostMm is { } most && double.IsFinite(most))
+        {
             Most[i] = Math.Max(Least[i], Math.Min(Most[i], Mil.FromMm(Math.Clamp(most, 0, 1000))));
+        }
     }
 }

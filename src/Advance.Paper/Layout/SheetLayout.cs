@@ -29,13 +29,18 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
             attempt = next;
             tried = Try(next);
             if (!tried.IsTooNarrow)
+            {
                 break;
+            }
         }
 
         tried = PullIn(tried, attempt);
         faults.AddRange(tried.Faults.All);
         foreach (var (scene, picture) in tried.Pictures)
+        {
             pictures[scene] = picture;
+        }
+
         return tried.Pages;
     }
 
@@ -44,7 +49,10 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
         var setup = sheet.Setup.Orientation;
         yield return new Attempt(setup, IsStepDown: false, MaySplit: false);
         if (setup == Orientation.Portrait)
+        {
             yield return new Attempt(Orientation.Landscape, IsStepDown: false, MaySplit: false);
+        }
+
         yield return new Attempt(Orientation.Landscape, IsStepDown: true, MaySplit: false);
         yield return new Attempt(setup, IsStepDown: false, MaySplit: true);
     }
@@ -53,12 +61,17 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
     private Trial PullIn(Trial usual, Attempt attempt)
     {
         if (usual.Pages.Count is < 2 or > MostPulledIn || Filled(usual.Pages[^1]) > FewRows)
+        {
             return usual;
+        }
+
         foreach (var tightness in Tightness)
         {
             var tighter = Try(attempt with { Tightness = tightness });
             if (tighter.Pages.Count < usual.Pages.Count)
+            {
                 return tighter;
+            }
         }
 
         return usual;
@@ -67,7 +80,10 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
     private static double Filled(Page page)
     {
         if (page.Strips.Count == 0)
+        {
             return 0;
+        }
+
         var last = page.Strips[^1];
         var top = PaperFrame.Top + page.Furniture.HeadHeight;
         var bottom = page.Frame.InnerBottom - page.Furniture.FootHeight;
@@ -95,7 +111,10 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
         var ranges = Paging.Pages(strips, height);
         var pages = ranges.ConvertAll(r => new Page(sheet, frame, Placed(r, bodyTop), furniture));
         if (pages.Count == 0)
+        {
             pages.Add(new Page(sheet, frame, [], furniture));
+        }
+
         pages[0] = pages[0] with { IsFirst = true };
         return new Trial(pages, room.IsTooNarrow, own, pictures.Done);
     }

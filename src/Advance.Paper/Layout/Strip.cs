@@ -35,7 +35,10 @@ internal sealed class Strip(int height, List<Mark> marks)
     {
         var sum = 0;
         foreach (var head in Heads)
+        {
             sum += head.Height;
+        }
+
         return sum;
     }
 }

@@ -7,10 +7,16 @@ internal static class StripCutter
     public static List<Strip> Cut(List<Strip> strips, Room room)
     {
         if (!strips.Exists(s => s.Height + s.HeadHeight() > room.Height))
+        {
             return strips;
+        }
+
         var cut = new List<Strip>();
         foreach (var strip in strips)
+        {
             CutOne(strip, room, cut);
+        }
+
         return cut;
     }
 
@@ -44,7 +50,9 @@ internal static class StripCutter
         {
             at = marks.Where(m => m is not BoxMark and not StrokeMark && m.Top < at && m.Bottom > at).Min(m => m.Top);
             if (at <= top)
+            {
                 return limit;
+            }
         }
 
         return at;
@@ -54,8 +62,13 @@ internal static class StripCutter
     {
         var marks = new List<Mark>();
         foreach (var mark in strip.Marks)
+        {
             if (Clip(mark, top, bottom) is { } clipped)
+            {
                 marks.Add(clipped.Moved(0, -top));
+            }
+        }
+
         return new Strip(bottom - top, marks)
         {
             Heads = heads,

@@ -8,17 +8,26 @@ internal sealed class TableSetter(Table table, int width, Room room)
     public List<Strip> Set()
     {
         if (table.Columns.Count == 0)
+        {
             return [];
+        }
+
         var set = new SetTable(table, room);
         var strips = new List<Strip>();
         if (table.Caption.Count > 0)
+        {
             strips.Add(Caption());
+        }
+
         var grids = Grids(set);
         for (var i = 0; i < grids.Count; i++)
         {
             var part = new TableStrips(set, grids[i], room).Set();
             if (i > 0)
+            {
                 part[0].Gap = room.Scale.BlockGap;
+            }
+
             strips.AddRange(part);
         }
 
@@ -39,13 +48,22 @@ internal sealed class TableSetter(Table table, int width, Room room)
         var all = Enumerable.Range(0, table.Columns.Count).ToArray();
         var needed = set.Least.Sum(l => (long)l) + ((long)gap * (all.Length - 1));
         if (needed <= width)
+        {
             return [GridOf(all)];
+        }
+
         room.IsTooNarrow = true;
         var parts = room.MaySplit ? TableSplit.Parts(table.Columns, set.Least, gap, width) : null;
         if (parts is not null)
+        {
             return parts.ConvertAll(GridOf);
+        }
+
         if (room.MaySplit)
+        {
             room.Faults.Add(FaultKind.TableTooWide, "The table is wider than the paper, even when it is split; words in it are broken.");
+        }
+
         return [GridOf(all)];
 
         Grid GridOf(int[] columns)

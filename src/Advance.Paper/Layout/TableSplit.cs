@@ -14,7 +14,10 @@ internal static class TableSplit
     {
         var keys = Enumerable.Range(0, columns.Count).Where(i => columns[i].IsKey).ToList();
         if (keys.Count == 0)
+        {
             keys.Add(0);
+        }
+
         var keysWidth = keys.Sum(k => least[k] + gap);
         var parts = new List<int[]>();
         var part = new List<int>();
@@ -22,9 +25,15 @@ internal static class TableSplit
         for (var i = 0; i < columns.Count; i++)
         {
             if (keys.Contains(i))
+            {
                 continue;
+            }
+
             if (keysWidth + least[i] > width)
+            {
                 return null;
+            }
+
             if (used + least[i] > width)
             {
                 parts.Add(WithKeys(keys, part));

@@ -14,9 +14,15 @@ internal sealed class TableStrips(SetTable set, Grid grid, Room room)
         head = rows.Head();
         strips.Add(head);
         for (var i = 0; i < set.Groups.Length; i++)
+        {
             AddGroup(set.Table.Groups[i], set.Groups[i]);
+        }
+
         if (strips.Count == 1 && set.Table.WhenEmpty.Count > 0)
+        {
             strips.Add(rows.FullWidth(set.Table.WhenEmpty, room.Composer.Quiet, [head]));
+        }
+
         AddFoot();
         return strips;
     }
@@ -48,13 +54,18 @@ internal sealed class TableStrips(SetTable set, Grid grid, Room room)
 
         // A group without rows is found where it would stand.
         if (group.Id is { } id)
+        {
             strips[Math.Min(before, strips.Count - 1)].Marks.Insert(0, new AnchorMark(0, id));
+        }
     }
 
     private void AddFoot()
     {
         if (set.Foot.Length > 0)
+        {
             strips[^1].KeepsNext = true;
+        }
+
         for (var i = 0; i < set.Foot.Length; i++)
         {
             var strip = rows.Set(set.Foot[i], null, null, [head], 0, 0, 0);

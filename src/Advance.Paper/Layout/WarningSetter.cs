@@ -28,7 +28,10 @@ internal static class WarningSetter
     {
         var inlines = new List<Inline>();
         if (Word(block, words) is { Length: > 0 } word)
+        {
             inlines.AddRange(new Text(word, TextStyle.Strong), Space);
+        }
+
         switch (block)
         {
             case Caution caution:
@@ -41,9 +44,15 @@ internal static class WarningSetter
             case Remark remark:
                 inlines.AddRange(remark.Text);
                 if (remark.Detail.Count > 0)
+                {
                     inlines.Add(new LineBreak());
+                }
+
                 foreach (var inline in remark.Detail)
+                {
                     inlines.Add(inline is Text { Style: TextStyle.Normal } text ? text with { Style = TextStyle.Quiet } : inline);
+                }
+
                 break;
         }
 

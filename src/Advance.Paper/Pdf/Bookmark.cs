@@ -15,11 +15,20 @@ internal sealed record Bookmark(string Title, string Id, List<Bookmark> Children
         foreach (var page in laid.Pages)
         {
             if (page.IsFirst)
+            {
                 bookmarks.Add(new Bookmark(page.Sheet.Title, page.Sheet.Id, []));
+            }
+
             foreach (var placed in page.Strips)
+            {
                 foreach (var mark in placed.Strip.Marks)
+                {
                     if (mark is AnchorMark { Bookmark: { } title } anchor)
+                    {
                         bookmarks[^1].Children.Add(new Bookmark(title, anchor.Id, []));
+                    }
+                }
+            }
         }
 
         return bookmarks;

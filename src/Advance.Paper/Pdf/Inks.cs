@@ -14,7 +14,10 @@ internal sealed class Inks(UsedGlyphs used) : IDisposable
     public SKFont Font(Face face, int size)
     {
         if (fonts.TryGetValue((face, size), out var font))
+        {
             return font;
+        }
+
         return fonts[(face, size)] = new SKFont(Typeface(face), Mil.ToPt(size))
         {
             Subpixel = true,
@@ -27,7 +30,10 @@ internal sealed class Inks(UsedGlyphs used) : IDisposable
     public SKPaint Fill(Shade shade)
     {
         if (fills.TryGetValue(shade, out var paint))
+        {
             return paint;
+        }
+
         return fills[shade] = new SKPaint { Color = new SKColor(0xFF000000 | (uint)Grey.Of(shade)), IsAntialias = true };
     }
 
@@ -42,11 +48,20 @@ internal sealed class Inks(UsedGlyphs used) : IDisposable
     public void Dispose()
     {
         foreach (var font in fonts.Values)
+        {
             font.Dispose();
+        }
+
         foreach (var paint in fills.Values)
+        {
             paint.Dispose();
+        }
+
         foreach (var typeface in typefaces.Values)
+        {
             typeface.Dispose();
+        }
+
         stroke.Dispose();
     }
 
@@ -54,7 +69,10 @@ internal sealed class Inks(UsedGlyphs used) : IDisposable
     private SKTypeface Typeface(Face face)
     {
         if (typefaces.TryGetValue(face, out var typeface))
+        {
             return typeface;
+        }
+
         using var data = SKData.CreateCopy(face.Trimmed(used.Of(face)));
         return typefaces[face] = SKTypeface.FromData(data);
     }

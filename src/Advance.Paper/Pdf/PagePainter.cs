@@ -18,7 +18,9 @@ internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, D
     public void Paint(IReadOnlyList<Mark> marks, int x, int y)
     {
         foreach (var mark in marks)
+        {
             Paint(mark, x, y);
+        }
     }
 
     private void Paint(Mark mark, int x, int y)
@@ -57,7 +59,10 @@ internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, D
     public void PaintName(string id, int x, int y)
     {
         if (!named.Add(id))
+        {
             return;
+        }
+
         using var data = SKData.CreateCopy(System.Text.Encoding.ASCII.GetBytes(PdfNames.Of(id) + "\0"));
         canvas.DrawNamedDestinationAnnotation(new SKPoint(Mil.ToPt(x), Mil.ToPt(y - 6000)), data);
     }
@@ -67,11 +72,20 @@ internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, D
         var rect = SKRect.Create(Mil.ToPt(box.X + x), Mil.ToPt(box.Y + y), Mil.ToPt(box.Width), Mil.ToPt(box.Height));
         var radius = Mil.ToPt(box.Radius);
         if (box.Fill is { } fill)
+        {
             Round(rect, radius, inks.Fill(fill));
+        }
+
         if (box.IsHatched)
+        {
             Hatch(rect, c => c.ClipRect(rect));
+        }
+
         if (box.Outline == 0)
+        {
             return;
+        }
+
         var half = Mil.ToPt(box.Outline) / 2;
         rect.Inflate(-half, -half);
         Round(rect, radius, inks.Stroke(Shade.Ink, box.Outline));
@@ -80,9 +94,13 @@ internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, D
     private void Round(SKRect rect, float radius, SKPaint paint)
     {
         if (radius > 0)
+        {
             canvas.DrawRoundRect(rect, radius, radius, paint);
+        }
         else
+        {
             canvas.DrawRect(rect, paint);
+        }
     }
 
     /// <summary>Slanting lines, laid from the page's corner so that neighbours go on in one another.</summary>
@@ -93,7 +111,10 @@ internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, D
         var paint = inks.Stroke(Shade.Hair, 450);
         var first = MathF.Floor((around.Left + around.Top) / HatchStep) * HatchStep;
         for (var at = first; at < around.Right + around.Bottom; at += HatchStep)
+        {
             canvas.DrawLine(at - around.Top, around.Top, at - around.Bottom, around.Bottom, paint);
+        }
+
         canvas.Restore();
     }
 
@@ -117,7 +138,10 @@ internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, D
         }
 
         if (mark.Weight == 0)
+        {
             return;
+        }
+
         var paint = inks.Stroke(mark.Shade, mark.Weight);
         using var effect = Dashes.Of(mark.Dash, Mil.ToPt(mark.Weight)) is { } pattern ? SKPathEffect.CreateDash(pattern, 0) : null;
         paint.PathEffect = effect;
@@ -168,8 +192,12 @@ internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, D
         var target = isInside ? PdfNames.Of(link.Target[1..]) : PdfNames.Url(link.Target);
         using var data = SKData.CreateCopy(System.Text.Encoding.ASCII.GetBytes(target + "\0"));
         if (isInside)
+        {
             canvas.DrawLinkDestinationAnnotation(rect, data);
+        }
         else
+        {
             canvas.DrawUrlAnnotation(rect, data);
+        }
     }
 }

@@ -12,9 +12,13 @@ internal static class PdfNames
         foreach (var b in Encoding.UTF8.GetBytes(id))
         {
             if (char.IsAsciiLetterOrDigit((char)b) || b == '-')
+            {
                 name.Append((char)b);
+            }
             else
+            {
                 name.Append('_').Append(b.ToString("X2", System.Globalization.CultureInfo.InvariantCulture));
+            }
         }
 
         return name.ToString();
@@ -27,9 +31,13 @@ internal static class PdfNames
         foreach (var b in Encoding.UTF8.GetBytes(address))
         {
             if (b is > 0x20 and < 0x7F)
+            {
                 url.Append((char)b);
+            }
             else
+            {
                 url.Append('%').Append(b.ToString("X2", System.Globalization.CultureInfo.InvariantCulture));
+            }
         }
 
         return url.ToString();

@@ -25,7 +25,10 @@ internal sealed class PdfOutline
     public static byte[] Add(byte[] pdf, List<Bookmark> bookmarks, DocumentInfo info)
     {
         if (PdfTrailer.Read(pdf) is not { } trailer)
+        {
             return pdf;
+        }
+
         var outline = new PdfOutline(pdf, trailer.Size);
         var root = outline.Reserve();
         outline.WriteLevel(bookmarks, root, out var first, out var last, out var count);
@@ -51,9 +54,15 @@ internal sealed class PdfOutline
             var item = new StringBuilder();
             item.Append(CultureInfo.InvariantCulture, $"<</Title {Literal(level[i].Title)}\n/Parent {parent} 0 R\n");
             if (i > 0)
+            {
                 item.Append(CultureInfo.InvariantCulture, $"/Prev {numbers[i - 1]} 0 R\n");
+            }
+
             if (i + 1 < level.Count)
+            {
                 item.Append(CultureInfo.InvariantCulture, $"/Next {numbers[i + 1]} 0 R\n");
+            }
+
             if (level[i].Children.Count > 0)
             {
                 WriteLevel(level[i].Children, numbers[i], out var child, out var lastChild, out var children);
@@ -77,7 +86,10 @@ internal sealed class PdfOutline
         var start = source.Length + added.Length;
         added.Append("xref\n");
         foreach (var (number, offset) in written.OrderBy(w => w.Number))
+        {
             added.Append(CultureInfo.InvariantCulture, $"{number} 1\n{offset:D10} 00000 n \n");
+        }
+
         added.Append(CultureInfo.InvariantCulture, $"trailer\n<</Size {next}\n/Root {trailer.Root} 0 R\n{trailer.Info}/Prev {trailer.Start}>>\n");
         added.Append(CultureInfo.InvariantCulture, $"startxref\n{start}\n%%EOF\n");
         return [.. source, .. Encoding.Latin1.GetBytes(added.ToString())];

@@ -19,13 +19,19 @@ internal sealed record PdfTrailer(int Start, int Size, int Root, string Catalog,
         var trailer = tail.LastIndexOf("trailer", StringComparison.Ordinal);
         var startxref = tail.LastIndexOf("startxref", StringComparison.Ordinal);
         if (trailer < 0 || startxref < trailer)
+        {
             return null;
+        }
+
         var dictionary = tail[trailer..startxref];
         if (Number(tail, startxref + 9) is not { } start
             || Number(dictionary, After(dictionary, "/Size")) is not { } size
             || Number(dictionary, After(dictionary, "/Root")) is not { } root
             || Object(pdf, start, root) is not { } catalog)
+        {
             return null;
+        }
+
         var info = Number(dictionary, After(dictionary, "/Info")) is { } number ? $"/Info {number} 0 R\n" : "";
         return new PdfTrailer(start, size, root, catalog, info + Id(dictionary));
     }
@@ -46,10 +52,16 @@ internal sealed record PdfTrailer(int Start, int Size, int Root, string Catalog,
     private static int? Number(string text, int at)
     {
         while (at < text.Length && char.IsWhiteSpace(text[at]))
+        {
             at++;
+        }
+
         var end = at;
         while (end < text.Length && char.IsAsciiDigit(text[end]))
+        {
             end++;
+        }
+
         return int.TryParse(text.AsSpan(at, end - at), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
     }
 
@@ -60,11 +72,17 @@ internal sealed record PdfTrailer(int Start, int Size, int Root, string Catalog,
         var head = Encoding.Latin1.GetString(pdf, table, Math.Min(40, pdf.Length - table));
         var lines = head.Split('\n');
         if (lines.Length < 2 || !lines[0].StartsWith("xref", StringComparison.Ordinal))
+        {
             return null;
+        }
+
         var entries = table + lines[0].Length + lines[1].Length + 2;
         var line = Encoding.Latin1.GetString(pdf, entries + (number * entry), 10);
         if (Number(line, 0) is not { } offset)
+        {
             return null;
+        }
+
         var end = pdf.AsSpan(offset).IndexOf("endobj"u8);
         var text = Encoding.Latin1.GetString(pdf, offset, end);
         var begin = text.IndexOf("<<", StringComparison.Ordinal);

@@ -38,15 +38,25 @@ internal static class PdfWriter
         var used = new UsedGlyphs();
         // Numbers of pages are only put in when they are painted.
         foreach (var digit in "0123456789?")
+        {
             for (var weight = 0; weight < 2; weight++)
+            {
                 used.Add(laid.Shaper.Shape([digit], weight == 1));
+            }
+        }
+
         foreach (var head in heads)
+        {
             used.Add(head);
+        }
+
         foreach (var page in laid.Pages)
         {
             used.Add(page.Furniture.Foot);
             foreach (var placed in page.Strips)
+            {
                 used.Add(placed.Strip.Marks);
+            }
         }
 
         return used;
@@ -55,10 +65,16 @@ internal static class PdfWriter
     private static void Paint(Page page, List<Mark> head, PagePainter painter)
     {
         if (page.IsFirst)
+        {
             painter.PaintName(page.Sheet.Id, 0, 6000);
+        }
+
         painter.Paint(head, PaperFrame.Left, PaperFrame.Top);
         foreach (var placed in page.Strips)
+        {
             painter.Paint(placed.Strip.Marks, PaperFrame.Left, placed.Y);
+        }
+
         painter.Paint(page.Furniture.Foot, PaperFrame.Left, page.Frame.InnerBottom - page.Furniture.FootHeight);
     }
 

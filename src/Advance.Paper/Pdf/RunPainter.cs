@@ -33,10 +33,16 @@ internal sealed class RunPainter(Inks inks) : IDisposable
             foreach (var part in word.Word.Runs)
             {
                 if (!ReferenceEquals(face, part.Face))
+                {
                     Flush(canvas, face, run, x, y);
+                }
+
                 face = part.Face;
                 if (word.AfterSpace && at == word.X && glyphs.Count > 0)
+                {
                     AddSpace(part.Face, at, run.Style.Size);
+                }
+
                 Add(word.Word, part, at, run.Style.Size);
                 at += part.Width(run.Style.Size);
             }
@@ -44,7 +50,9 @@ internal sealed class RunPainter(Inks inks) : IDisposable
 
         Flush(canvas, face, run, x, y);
         if (isTurned)
+        {
             canvas.Restore();
+        }
     }
 
     public void Dispose() => builder.Dispose();
@@ -82,15 +90,23 @@ internal sealed class RunPainter(Inks inks) : IDisposable
         var from = (int)run.Clusters.Min();
         var to = word.Utf8.Length;
         foreach (var other in word.Runs)
+        {
             if (other.Clusters.Length > 0 && other.Clusters.Min() > from)
+            {
                 to = Math.Min(to, (int)other.Clusters.Min());
+            }
+        }
+
         return (from, to);
     }
 
     private void Flush(SKCanvas canvas, Face? face, RunMark run, int x, int y)
     {
         if (glyphs.Count == 0 || face is null)
+        {
             return;
+        }
+
         var font = inks.Font(face, run.Style.Size);
         var buffer = builder.AllocatePositionedTextRun(font, glyphs.Count, text.Count, null);
         System.Runtime.InteropServices.CollectionsMarshal.AsSpan(glyphs).CopyTo(buffer.Glyphs);

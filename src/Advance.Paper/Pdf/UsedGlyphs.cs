@@ -18,24 +18,40 @@ internal sealed class UsedGlyphs
         foreach (var mark in marks)
         {
             if (mark is RunMark run)
+            {
                 foreach (var placed in run.Words)
+                {
                     Add(placed.Word);
+                }
+            }
             else if (mark is PictureMark picture)
+            {
                 Add(picture.Picture.Marks);
+            }
         }
     }
 
     public void Add(ShapedWord word)
     {
         if (!seen.Add(word))
+        {
             return;
+        }
+
         foreach (var run in word.Runs)
         {
             if (!glyphs.TryGetValue(run.Face, out var used))
+            {
                 glyphs[run.Face] = used = new Dictionary<ushort, int> { [run.Face.SpaceGlyph] = ' ' };
+            }
+
             for (var i = 0; i < run.Glyphs.Length; i++)
+            {
                 if (used.GetValueOrDefault(run.Glyphs[i]) == 0)
+                {
                     used[run.Glyphs[i]] = Letter(word, run, i);
+                }
+            }
         }
     }
 
@@ -44,13 +60,25 @@ internal sealed class UsedGlyphs
     {
         var start = run.Clusters[index];
         for (var i = 0; i < run.Clusters.Length; i++)
+        {
             if (i != index && run.Clusters[i] == start)
+            {
                 return 0;
+            }
+        }
+
         Rune.DecodeFromUtf8(word.Utf8.AsSpan((int)start), out var rune, out var length);
         foreach (var other in word.Runs)
+        {
             foreach (var next in other.Clusters)
+            {
                 if (next > start && next < start + length)
+                {
                     return 0;
+                }
+            }
+        }
+
         return IsWhole(word, (int)start + length) ? rune.Value : 0;
     }
 
@@ -58,11 +86,21 @@ internal sealed class UsedGlyphs
     private static bool IsWhole(ShapedWord word, int end)
     {
         if (end == word.Utf8.Length)
+        {
             return true;
+        }
+
         foreach (var run in word.Runs)
+        {
             foreach (var cluster in run.Clusters)
+            {
                 if (cluster == end)
+                {
                     return true;
+                }
+            }
+        }
+
         return false;
     }
 }

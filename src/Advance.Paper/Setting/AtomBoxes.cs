@@ -46,7 +46,9 @@ internal static class AtomBoxes
         }
 
         if (words.Length > 0)
+        {
             marks.Add(new RunMark(x + (style.Size / 2), baseline, style, words, inner));
+        }
     }
 
     private static void DrawGauge(List<Mark> marks, AtomBox.Gauge gauge, int x, int baseline, int room)
@@ -58,17 +60,24 @@ internal static class AtomBoxes
         marks.Add(new BoxMark(left, top, width, height) { Fill = Shade.Pale });
         var used = (int)(Math.Min(gauge.Share, 1) * width);
         if (used > 0)
+        {
             marks.Add(new BoxMark(left, top, used, height) { Fill = Shade.Ink });
+        }
+
         if (gauge.Policy is { } policy and >= 0 and <= 1)
         {
             var at = left + (int)(policy * width);
             var isHidden = gauge.Share >= policy;
             marks.Add(new StrokeMark(at, top - 1500, at, top + height + 1500, 700, Shade.Ink));
             if (isHidden)
+            {
                 marks.Add(new StrokeMark(at, top, at, top + height, 700, Shade.White));
+            }
         }
 
         if (gauge.Share > 1)
+        {
             marks.Add(new StrokeMark(left + width, top - 1500, left + width, top + height + 1500, 1800, Shade.Ink));
+        }
     }
 }

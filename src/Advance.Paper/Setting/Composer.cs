@@ -31,11 +31,17 @@ internal sealed class Composer(Shaper shaper, TypeScale scale, Targets targets)
     public SetText Compose(IReadOnlyList<Inline> inlines, TypeStyle around)
     {
         if (inlines.Count == 0)
+        {
             return SetText.Empty;
+        }
+
         atoms.Clear();
         gap = Gap.None;
         foreach (var inline in inlines)
+        {
             Add(inline, around, link: null, depth: 0);
+        }
+
         return atoms.Count == 0 ? SetText.Empty : new SetText([.. atoms], shaper);
     }
 
@@ -58,7 +64,10 @@ internal sealed class Composer(Shaper shaper, TypeScale scale, Targets targets)
             case Link to when depth < DeepestLink:
                 var target = targets.Accept(to.Target) ?? link;
                 foreach (var inner in to.Text)
+                {
                     Add(inner, around, target, depth + 1);
+                }
+
                 break;
             case Tag tag:
                 AddTag(tag, around);
@@ -113,7 +122,9 @@ internal sealed class Composer(Shaper shaper, TypeScale scale, Targets targets)
         var before = atoms.Count;
         AddBox(new AtomBox.Outlined([.. words]), style, width + style.Size, link: null);
         if (atoms[before].Space > 0)
+        {
             atoms[before] = atoms[before] with { Space = shaper.Space(around) };
+        }
     }
 
     private void AddPage(PageOf page, TypeStyle style)
@@ -122,15 +133,22 @@ internal sealed class Composer(Shaper shaper, TypeScale scale, Targets targets)
         var isKnown = targets.Pages.TryGetValue(page.Target, out var number);
         var digits = shaper.Shape(link is null ? "?" : isKnown ? $"{number}" : "00", style.IsStrong);
         if (link is null || isKnown)
+        {
             AddAtom(new Atom(digits, null, style, digits.Width(style.Size), 0, LineStart.Never, link));
+        }
         else
+        {
             AddBox(new AtomBox.Page(page.Target), style, digits.Width(style.Size), link);
+        }
     }
 
     private void AddBox(AtomBox box, TypeStyle style, int width, string? link)
     {
         if (gap == Gap.None && atoms.Count > 0)
+        {
             gap = Gap.Soft;
+        }
+
         AddAtom(new Atom(null, box, style, width, 0, LineStart.Never, link));
     }
 
@@ -139,13 +157,23 @@ internal sealed class Composer(Shaper shaper, TypeScale scale, Targets targets)
         foreach (var range in Words.Split(text))
         {
             if (range.Before is Words.Gap.Space)
+            {
                 gap = Merge(isWhole ? Gap.HardSpace : Gap.Space);
+            }
             else if (range.Before is Words.Gap.HardSpace)
+            {
                 gap = Merge(Gap.HardSpace);
+            }
             else if (range.Before is Words.Gap.Soft && !isWhole)
+            {
                 gap = Merge(Gap.Soft);
+            }
+
             if (range.Length == 0)
+            {
                 continue;
+            }
+
             var word = shaper.Shape(range.Of(text), style.IsStrong);
             AddAtom(new Atom(word, null, style, word.Width(style.Size), 0, LineStart.Never, link));
         }

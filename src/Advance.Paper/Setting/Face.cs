@@ -38,10 +38,16 @@ internal sealed class Face
         source.CopyTo(pinned);
         using var blob = new Blob(Marshal.UnsafeAddrOfPinnedArrayElement(pinned, 0), pinned.Length, MemoryMode.ReadOnly);
         if (blob.FaceCount == 0)
+        {
             return null;
+        }
+
         using var face = new HarfBuzzSharp.Face(blob, 0);
         if (face.GlyphCount == 0 || face.UnitsPerEm <= 0)
+        {
             return null;
+        }
+
         var scaled = new HbFont(face);
         scaled.SetScale(face.UnitsPerEm, face.UnitsPerEm);
         return new Face(name, pinned, scaled, face.UnitsPerEm);

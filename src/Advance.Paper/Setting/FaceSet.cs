@@ -21,9 +21,13 @@ internal sealed class FaceSet
         foreach (var file in fallbacks)
         {
             if (Face.Open(file.Name, file.Bytes.Span) is { } face && face.CanDraw())
+            {
                 (file.IsBold ? bolds : regulars).Add(face);
+            }
             else
+            {
                 faults.Add(FaultKind.UnreadableFont, $"The font {file.Name} cannot be read and is left out.");
+            }
         }
 
         // A letter in the wrong weight reads better than a box.
@@ -36,8 +40,13 @@ internal sealed class FaceSet
     public Face? For(Rune rune, bool strong)
     {
         foreach (var face in strong ? bold : regular)
+        {
             if (face.Covers(rune.Value))
+            {
                 return face;
+            }
+        }
+
         return null;
     }
 }

@@ -34,18 +34,30 @@ internal sealed class GlyphOutlines
         var kept = new HashSet<int> { 0 };
         var open = new Stack<int>(used.Select(g => (int)g));
         while (open.TryPop(out var glyph))
+        {
             if (kept.Add(glyph))
+            {
                 foreach (var part in Components(glyph))
+                {
                     open.Push(part);
+                }
+            }
+        }
+
         using var outlines = new MemoryStream();
         var offsets = new byte[(count + 1) * 4];
         for (var glyph = 0; glyph < count; glyph++)
         {
             BinaryPrimitives.WriteUInt32BigEndian(offsets.AsSpan(glyph * 4), (uint)outlines.Length);
             if (kept.Contains(glyph))
+            {
                 outlines.Write(Outline(glyph));
+            }
+
             while (outlines.Length % 4 != 0)
+            {
                 outlines.WriteByte(0);
+            }
         }
 
         BinaryPrimitives.WriteUInt32BigEndian(offsets.AsSpan(count * 4), (uint)outlines.Length);
@@ -55,7 +67,10 @@ internal sealed class GlyphOutlines
     private ReadOnlySpan<byte> Outline(int glyph)
     {
         if (glyph >= count)
+        {
             return [];
+        }
+
         long start = Offset(glyph), end = Offset(glyph + 1);
         return end <= start || end > glyfLength ? [] : font.AsSpan(glyf + (int)start, (int)(end - start));
     }
@@ -70,7 +85,10 @@ internal sealed class GlyphOutlines
         var parts = new List<int>();
         var outline = Outline(glyph);
         if (outline.Length < 10 || BinaryPrimitives.ReadInt16BigEndian(outline) >= 0)
+        {
             return parts;
+        }
+
         for (var at = 10; at + 4 <= outline.Length;)
         {
             var flags = BinaryPrimitives.ReadUInt16BigEndian(outline[at..]);
@@ -78,7 +96,9 @@ internal sealed class GlyphOutlines
             at += 4 + ((flags & ArgumentsAreWords) != 0 ? 4 : 2);
             at += (flags & HasScale) != 0 ? 2 : (flags & HasTwoScales) != 0 ? 4 : (flags & HasMatrix) != 0 ? 8 : 0;
             if ((flags & MoreComponents) == 0)
+            {
                 break;
+            }
         }
 
         return parts;

@@ -16,7 +16,9 @@ internal sealed class SetLines
         this.atoms = atoms;
         this.lines = lines;
         foreach (var line in lines)
+        {
             Height += Measure(line).Height;
+        }
     }
 
     public static SetLines Empty { get; } = new([], []);
@@ -58,10 +60,16 @@ internal sealed class SetLines
     private (int Height, int Baseline) Measure(SetLine line)
     {
         if (atoms[line.Start].Box is AtomBox.Gauge)
+        {
             return (6000, 5000);
+        }
+
         var size = 0;
         for (var i = line.Start; i < line.Start + line.Count; i++)
+        {
             size = Math.Max(size, atoms[i].Style.Size);
+        }
+
         return (TypeScale.Leading(size), TypeScale.Baseline(size));
     }
 
@@ -69,8 +77,13 @@ internal sealed class SetLines
     {
         var count = 0;
         for (var i = line.Start; i < line.Start + line.Count; i++)
+        {
             if (atoms[i].Box is AtomBox.Write)
+            {
                 count++;
+            }
+        }
+
         return (count, count == 0 ? 0 : Math.Max(0, width - line.Width) / count);
     }
 
@@ -82,7 +95,10 @@ internal sealed class SetLines
             var index = order?[i] ?? (line.Start + i);
             ref readonly var atom = ref atoms[index];
             if (i > 0)
+            {
                 x += atom.Space;
+            }
+
             if (atom.Word is not null)
             {
                 i += DrawRun(marks, line, order, i, ref x, baseline);
@@ -97,7 +113,10 @@ internal sealed class SetLines
             };
             AtomBoxes.Draw(marks, atom, x, baseline, width, Hairline);
             if (atom.Link is { } link)
+            {
                 marks.Add(new LinkMark(x, baseline - atom.Style.Size, width, TypeScale.Leading(atom.Style.Size), link));
+            }
+
             x += width;
             i++;
         }
@@ -109,21 +128,30 @@ internal sealed class SetLines
         var first = atoms[order?[from] ?? (line.Start + from)];
         var count = 1;
         while (from + count < line.Count && Goes(atoms[order?[from + count] ?? (line.Start + from + count)], first))
+        {
             count++;
+        }
+
         var words = new PlacedWord[count];
         var at = 0;
         for (var i = 0; i < count; i++)
         {
             ref readonly var atom = ref atoms[order?[from + i] ?? (line.Start + from + i)];
             if (i > 0)
+            {
                 at += atom.Space;
+            }
+
             words[i] = new PlacedWord(atom.Word!, at, i > 0 && atom.Space > 0);
             at += atom.Width;
         }
 
         marks.Add(new RunMark(x, baseline, first.Style, words, at));
         if (first.Link is { } link)
+        {
             marks.Add(new LinkMark(x, baseline - first.Style.Size, at, TypeScale.Leading(first.Style.Size), link));
+        }
+
         x += at;
         return count;
 
@@ -139,9 +167,15 @@ internal sealed class SetLines
         {
             var run = 0;
             while (i + run < line.Count && atoms[line.Start + i + run].Word is { IsRightToLeft: true })
+            {
                 run++;
+            }
+
             if (run < 2)
+            {
                 continue;
+            }
+
             order ??= [.. Enumerable.Range(line.Start, line.Count)];
             Array.Reverse(order, i, run);
             i += run;

@@ -33,7 +33,10 @@ internal sealed class SetText
     public SetLines Fit(int width)
     {
         if (atoms.Length == 0)
+        {
             return SetLines.Empty;
+        }
+
         var fitting = Least <= width || shaper is null ? atoms : WordCutter.Cut(atoms, width, shaper);
         var lines = new List<SetLine>();
         var start = 0;
@@ -51,10 +54,16 @@ internal sealed class SetText
             }
 
             if (atom.Break == LineStart.Allowed)
+            {
                 (mayEnd, widthThere) = (i, used);
+            }
+
             used += atom.Space + atom.Width;
             if (used <= width || mayEnd < 0)
+            {
                 continue;
+            }
+
             lines.Add(new SetLine(start, mayEnd - start, widthThere));
             used -= widthThere + fitting[mayEnd].Space;
             (start, mayEnd) = (mayEnd, -1);
@@ -74,10 +83,16 @@ internal sealed class SetText
         foreach (var atom in atoms)
         {
             if (atom.Word is not { } word)
+            {
                 continue;
+            }
+
             var hasSpace = words.Count > 0 && (atom.Space > 0 || atom.Break == LineStart.Always);
             if (words.Count > 0)
+            {
                 width += atom.Space + spread;
+            }
+
             if (spread == 0)
             {
                 words.Add(new PlacedWord(word, width, hasSpace));

@@ -11,10 +11,16 @@ internal sealed record ShapedWord(string Text, byte[] Utf8, ShapedRun[] Runs, bo
     public int Width(int size)
     {
         if (Runs.Length == 1)
+        {
             return Runs[0].Width(size);
+        }
+
         var width = 0;
         foreach (var run in Runs)
+        {
             width += run.Width(size);
+        }
+
         return width;
     }
 }

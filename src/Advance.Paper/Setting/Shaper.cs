@@ -40,7 +40,10 @@ internal sealed class Shaper : IDisposable
     {
         var known = isStrong ? strong : regular;
         if (known.TryGetValue(word, out var shaped))
+        {
             return shaped;
+        }
+
         var text = word.ToString();
         return known[word] = ShapeNew(text, isStrong);
     }
@@ -68,7 +71,10 @@ internal sealed class Shaper : IDisposable
         }
 
         if (rightToLeft)
+        {
             runs.Reverse();
+        }
+
         return new ShapedWord(text, Encoding.UTF8.GetBytes(text), [.. runs], rightToLeft);
     }
 
@@ -79,7 +85,10 @@ internal sealed class Shaper : IDisposable
         Span<byte> utf8 = stackalloc byte[256];
         var byteCount = Encoding.UTF8.GetByteCount(part);
         if (byteCount > utf8.Length)
+        {
             utf8 = new byte[byteCount];
+        }
+
         utf8 = utf8[..Encoding.UTF8.GetBytes(part, utf8)];
         buffer.AddUtf8(utf8);
         buffer.GuessSegmentProperties();
@@ -106,9 +115,14 @@ internal sealed class Shaper : IDisposable
             advances[i] = positions[i].XAdvance;
             units += advances[i];
             if (positions[i].XOffset != 0)
+            {
                 (offsetsX ??= new int[infos.Length])[i] = positions[i].XOffset;
+            }
+
             if (positions[i].YOffset != 0)
+            {
                 (offsetsY ??= new int[infos.Length])[i] = positions[i].YOffset;
+            }
         }
 
         return new ShapedRun(face, glyphs, advances, offsetsX, offsetsY, clusters, units);
@@ -123,9 +137,14 @@ internal sealed class Shaper : IDisposable
             var length = StringInfo.GetNextTextElementLength(text, at);
             var face = FaceFor(text, at, length, isStrong);
             if (parts.Count > 0 && ReferenceEquals(parts[^1].Face, face))
+            {
                 parts[^1] = parts[^1] with { Length = parts[^1].Length + length };
+            }
             else
+            {
                 parts.Add((at, length, face));
+            }
+
             at += length;
         }
 
@@ -135,9 +154,15 @@ internal sealed class Shaper : IDisposable
     private Face FaceFor(string text, int at, int length, bool isStrong)
     {
         if (!Rune.TryGetRuneAt(text, at, out var rune))
+        {
             return faces.Primary(isStrong);
+        }
+
         if (faces.For(rune, isStrong) is { } face)
+        {
             return face;
+        }
+
         faults.Add(FaultKind.MissingGlyph, $"No font has the letter {text.Substring(at, length)} (U+{rune.Value:X4}) in \"{text}\".");
         return faces.Primary(isStrong);
     }

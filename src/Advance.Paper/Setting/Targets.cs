@@ -10,7 +10,10 @@ internal sealed class Targets(HashSet<string> ids, Faults faults)
     public string? Find(string id)
     {
         if (ids.Contains(id))
+        {
             return id;
+        }
+
         faults.Add(FaultKind.BadLink, $"Nothing in the document has the id \"{id}\".");
         return null;
     }
@@ -19,9 +22,15 @@ internal sealed class Targets(HashSet<string> ids, Faults faults)
     public string? Accept(string target)
     {
         if (target.StartsWith('#'))
+        {
             return Find(target[1..]) is null ? null : target;
+        }
+
         if (IsSafe(target))
+        {
             return target;
+        }
+
         faults.Add(FaultKind.BadLink, $"\"{target}\" is no address that a sheet may lead to: only http, https, mailto and tel are.");
         return null;
     }
@@ -30,8 +39,13 @@ internal sealed class Targets(HashSet<string> ids, Faults faults)
     public static bool IsSafe(string target)
     {
         foreach (var c in target)
+        {
             if (c <= ' ' || c == '\u007f')
+            {
                 return false;
+            }
+        }
+
         return target.StartsWith("https://", StringComparison.OrdinalIgnoreCase)
             || target.StartsWith("http://", StringComparison.OrdinalIgnoreCase)
             || target.StartsWith("mailto:", StringComparison.OrdinalIgnoreCase)

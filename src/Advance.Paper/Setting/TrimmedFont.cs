@@ -20,13 +20,21 @@ internal static class TrimmedFont
     {
         var tables = Tables(font);
         if (!tables.ContainsKey("glyf") || !tables.ContainsKey("loca") || !tables.ContainsKey("head") || !tables.ContainsKey("maxp"))
+        {
             return font;
+        }
+
         var outlines = new GlyphOutlines(font, tables);
         var (glyf, loca) = outlines.Keep(used.Keys);
         var parts = new SortedDictionary<string, byte[]>(StringComparer.Ordinal);
         foreach (var (tag, range) in tables)
+        {
             if (Kept.Contains(tag))
+            {
                 parts[tag] = font.AsSpan(range.Start, range.Length).ToArray();
+            }
+        }
+
         parts["glyf"] = glyf;
         parts["loca"] = loca;
         parts["cmap"] = LetterMap.Of(used.Where(u => u.Value > 0).Select(u => (u.Value, u.Key)));
@@ -41,14 +49,19 @@ internal static class TrimmedFont
     {
         var tables = new Dictionary<string, (int Start, int Length)>(StringComparer.Ordinal);
         if (font.Length < 12 || BinaryPrimitives.ReadUInt32BigEndian(font) is not (0x00010000 or 0x74727565))
+        {
             return tables;
+        }
+
         var count = BinaryPrimitives.ReadUInt16BigEndian(font[4..]);
         for (var i = 0; i < count && 28 + (i * 16) <= font.Length; i++)
         {
             var record = font.Slice(12 + (i * 16), 16);
             long start = BinaryPrimitives.ReadUInt32BigEndian(record[8..]), length = BinaryPrimitives.ReadUInt32BigEndian(record[12..]);
             if (start + length <= font.Length)
+            {
                 tables[Encoding.ASCII.GetString(record[..4])] = ((int)start, (int)length);
+            }
         }
 
         return tables;
@@ -94,7 +107,10 @@ internal static class TrimmedFont
     {
         var sum = 0u;
         for (var i = 0; i < table.Length; i += 4)
+        {
             sum += BinaryPrimitives.ReadUInt32BigEndian(table[i..]);
+        }
+
         return sum;
     }
 }

@@ -62,9 +62,15 @@ internal sealed class TypeScale
     {
         var strong = around.IsStrong || style.HasFlag(TextStyle.Strong);
         if (style.HasFlag(TextStyle.Large))
+        {
             return new TypeStyle(Math.Max(Large, around.Size), strong, around.Shade);
+        }
+
         if (style.HasFlag(TextStyle.Quiet))
+        {
             return new TypeStyle(Math.Min(Small, around.Size), style.HasFlag(TextStyle.Strong), Shade.Soft);
+        }
+
         return around with { IsStrong = strong };
     }
 }

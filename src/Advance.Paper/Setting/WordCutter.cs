@@ -54,7 +54,10 @@ internal static class WordCutter
             length += StringInfo.GetNextTextElementLength(text[length..]);
             var longer = shaper.Shape(text[..length], style.IsStrong);
             if (longer.Width(style.Size) > width)
+            {
                 break;
+            }
+
             best = longer;
         }
 

@@ -51,16 +51,25 @@ internal static class Words
             for (; at < text.Length; at++)
             {
                 if (IsSpace(text[at]))
+                {
                     gap = gap == Gap.HardSpace ? gap : Gap.Space;
+                }
                 else if (IsHardSpace(text[at]))
+                {
                     gap = Gap.HardSpace;
+                }
                 else if (!IsDropped(text[at]))
+                {
                     break;
+                }
             }
 
             var start = at;
             while (at < text.Length && !IsSpace(text[at]) && !IsHardSpace(text[at]) && !IsDropped(text[at]) && !wasSoft)
+            {
                 wasSoft = EndsLine(at++);
+            }
+
             Current = new Range(start, at - start, gap);
             return at > start || gap is Gap.Space or Gap.HardSpace;
         }
@@ -72,9 +81,15 @@ internal static class Words
         private readonly bool EndsLine(int i)
         {
             if (i + 1 >= text.Length)
+            {
                 return false;
+            }
+
             if (text[i] is '-' or '\u2010' or '/')
+            {
                 return IsWordAround(i);
+            }
+
             return text[i] is >= '\u2E80' and < '\uA000' && char.GetUnicodeCategory(text[i + 1]) == UnicodeCategory.OtherLetter;
         }
 

@@ -12,12 +12,17 @@ internal static class Cells
     {
         var clean = Clean(text);
         if (clean.Length == 0)
+        {
             return;
+        }
+
         cell.DataType = XLDataType.Text;
         cell.SetValue(clean);
         // A spreadsheet program keeps what begins like a formula as text only when told so.
         if (clean[0] is '=' or '+' or '-' or '@' or '\'')
+        {
             cell.Style.IncludeQuotePrefix = true;
+        }
     }
 
     /// <summary>What XML can carry and a cell can hold.</summary>
@@ -25,16 +30,27 @@ internal static class Cells
     {
         var isClean = text.Length <= MostText;
         foreach (var c in text)
+        {
             isClean &= IsPlain(c);
+        }
+
         if (isClean)
+        {
             return text;
+        }
+
         var clean = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
         {
             if (clean.Length + rune.Utf16SequenceLength > MostText)
+            {
                 break;
+            }
+
             if (rune.Value is '\t' or '\n' or (>= ' ' and not 0x7F and not 0xFFFE and not 0xFFFF))
+            {
                 clean.Append(rune);
+            }
         }
 
         return clean.ToString();

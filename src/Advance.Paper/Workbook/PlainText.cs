@@ -9,10 +9,16 @@ internal static class PlainText
     public static string Of(IReadOnlyList<Inline> inlines)
     {
         if (inlines is [Text only])
+        {
             return only.Value.Trim();
+        }
+
         var text = new StringBuilder();
         foreach (var inline in inlines)
+        {
             Add(inline, text, depth: 0);
+        }
+
         return text.ToString().Trim();
     }
 
@@ -37,7 +43,10 @@ internal static class PlainText
                 break;
             case Link link when depth < 8:
                 foreach (var inner in link.Text)
+                {
                     Add(inner, text, depth + 1);
+                }
+
                 break;
         }
     }

@@ -50,9 +50,13 @@ internal static class PlainZip
             _ => null,
         };
         if (text is null)
+        {
             from.CopyTo(to);
+        }
         else
+        {
             to.Write(Encoding.UTF8.GetBytes(text));
+        }
     }
 
     /// <summary>The kind of the renamed part was told by the ending of its old name.</summary>
@@ -65,7 +69,10 @@ internal static class PlainZip
         const string id = " Id=\"";
         var parts = relations.Split(id);
         for (var i = 1; i < parts.Length; i++)
+        {
             parts[i] = $"{id}rId{i}{parts[i].AsSpan(parts[i].IndexOf('"', StringComparison.Ordinal))}";
+        }
+
         return string.Concat(parts);
     }
 }

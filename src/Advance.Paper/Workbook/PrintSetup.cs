@@ -22,7 +22,10 @@ internal static class PrintSetup
         setup.SetRowsToRepeatAtTop(1, 1);
         setup.Header.Left.AddText(Code(sheet.Head.Title));
         if (sheet.Head.Lines.Count > 0)
+        {
             setup.Header.Center.AddText(Code(FirstWords.Plain(sheet.Head.Lines[0])));
+        }
+
         setup.Header.Right.AddText(Code($"{sheet.Head.Revision} {sheet.Head.Issued}".Trim()));
         setup.Footer.Right.AddText($"{Code(words.Page)} &P {Code(words.Of)} &N");
     }

@@ -18,7 +18,10 @@ internal static class SheetXml
     {
         var tidy = SortColumns(sheet).Replace(" t=\"s\" />", " />", StringComparison.Ordinal);
         foreach (var sum in sums)
+        {
             tidy = WithResult(tidy, sum);
+        }
+
         return tidy;
     }
 
@@ -27,7 +30,10 @@ internal static class SheetXml
         const string open = "<x:cols>", close = "</x:cols>", column = "<x:col ";
         int start = sheet.IndexOf(open, StringComparison.Ordinal), end = sheet.IndexOf(close, StringComparison.Ordinal);
         if (start < 0 || end < start)
+        {
             return sheet;
+        }
+
         start += open.Length;
         var columns = sheet[start..end].Split(column, StringSplitOptions.RemoveEmptyEntries);
         var sorted = columns.OrderBy(First).Select(c => column + c);

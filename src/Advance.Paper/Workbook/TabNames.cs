@@ -16,15 +16,23 @@ internal sealed class TabNames
     {
         var plain = Safe(sheet);
         if (used.Add(plain))
+        {
             return plain;
+        }
+
         if (caption.Length > 0 && Safe($"{sheet} {caption}") is var both && both != plain && used.Add(both))
+        {
             return both;
+        }
+
         for (var i = 2; ; i++)
         {
             var end = string.Create(CultureInfo.InvariantCulture, $" {i}");
             var numbered = plain[..Math.Min(plain.Length, Most - end.Length)].TrimEnd() + end;
             if (used.Add(numbered))
+            {
                 return numbered;
+            }
         }
     }
 
@@ -33,7 +41,10 @@ internal sealed class TabNames
         var letters = Cells.Clean(name).Select(c => c is '[' or ']' or ':' or '*' or '?' or '/' or '\\' or '\n' or '\t' ? ' ' : c);
         var safe = string.Join(' ', string.Concat(letters).Split(' ', StringSplitOptions.RemoveEmptyEntries)).Trim('\'');
         if (safe.Length > Most)
+        {
             safe = safe[..(char.IsHighSurrogate(safe[Most - 1]) ? Most - 1 : Most)];
+        }
+
         safe = safe.Trim().Trim('\'');
         return safe.Length == 0 ? "Table" : safe;
     }

@@ -25,17 +25,31 @@ internal sealed class TableTab(IXLWorksheet tab, Table table, Wording words, Fau
     {
         WriteHead();
         foreach (var group in table.Groups)
+        {
             foreach (var row in group.Rows)
+            {
                 WriteRow(row, FirstWords.Plain(group.Head), isFoot: false);
+            }
+        }
+
         var lastRow = at - 1;
         if (lastRow > 1)
+        {
             tab.Range(1, 1, lastRow, Last).SetAutoFilter();
+        }
+
         foreach (var row in table.Foot)
+        {
             WriteRow(row, "", isFoot: true);
+        }
+
         tab.SheetView.FreezeRows(1);
         var keys = table.Columns.TakeWhile(c => c.IsKey).Count();
         if (keys > 0)
+        {
             tab.SheetView.FreezeColumns(First - 1 + keys);
+        }
+
         SetWidths();
         SetHeights();
     }
@@ -93,19 +107,31 @@ internal sealed class TableTab(IXLWorksheet tab, Table table, Wording words, Fau
         foreach (var cell in row.Cells)
         {
             if (column >= table.Columns.Count)
+            {
                 break;
+            }
+
             var target = tab.Cell(at, First + column);
             var span = row.Kind == RowKind.Hold ? table.Columns.Count : Math.Clamp(cell.Span, 1, table.Columns.Count - column);
             WriteCell(target, cell, column, span, row.Kind);
             if (cell.Align is { } align)
+            {
                 Align(target.Style, align);
+            }
+
             if (span > 1)
+            {
                 Spread(target, span, isFoot);
+            }
+
             column += span;
         }
 
         if (row.Kind is RowKind.Total or RowKind.Hold)
+        {
             tab.Range(at, 1, at, Last).Style.Font.Bold = true;
+        }
+
         at++;
     }
 
@@ -113,9 +139,13 @@ internal sealed class TableTab(IXLWorksheet tab, Table table, Wording words, Fau
     private void Spread(IXLCell target, int span, bool isFoot)
     {
         if (isFoot)
+        {
             tab.Range(at, target.Address.ColumnNumber, at, target.Address.ColumnNumber + span - 1).Merge();
+        }
         else
+        {
             target.Style.Alignment.WrapText = false;
+        }
     }
 
     private void WriteCell(IXLCell target, Cell cell, int column, int span, RowKind kind)
@@ -125,18 +155,29 @@ internal sealed class TableTab(IXLWorksheet tab, Table table, Wording words, Fau
         {
             Widen(First + column, FirstWords.Plain(cell.Text));
             if (value is SumValue sum)
+            {
                 sums.Add(new WrittenSum(tab.Position, target.Address.ToString()!, sum.Amount));
+            }
+
             return;
         }
 
         var text = PlainText.Of(cell.Text);
         Cells.SetText(target, text);
         if (span == 1)
+        {
             Widen(First + column, text);
+        }
+
         if (span == 1 && (text.Length > MostWidth || text.Contains('\n', StringComparison.Ordinal)))
+        {
             tall.Add((at, First + column, text));
+        }
+
         if (kind == RowKind.Sub && text.Length > 0 && table.Columns[column].Align == Tree.Align.Left)
+        {
             target.Style.Alignment.Indent = 1;
+        }
     }
 
     private static MachineValue? OnlyDatum(Cell cell)
@@ -166,14 +207,18 @@ internal sealed class TableTab(IXLWorksheet tab, Table table, Wording words, Fau
     private void Widen(int column, string text)
     {
         foreach (var line in text.Split('\n'))
+        {
             widths[column - 1] = Math.Max(widths[column - 1], line.Length);
+        }
     }
 
     /// <summary>By the longest line, without asking the system for a font.</summary>
     private void SetWidths()
     {
         for (var column = 1; column <= Last; column++)
+        {
             tab.Column(column).Width = Width(column);
+        }
     }
 
     private int Width(int column) => Math.Clamp(widths[column - 1] + 2, LeastWidth, MostWidth);

@@ -10,7 +10,10 @@ internal static class Tables
     public static IEnumerable<Table> In(IReadOnlyList<Block> blocks, int depth = 0)
     {
         if (depth >= Deepest)
+        {
             yield break;
+        }
+
         foreach (var block in blocks)
         {
             var inner = block switch
@@ -22,8 +25,12 @@ internal static class Tables
                 _ => [],
             };
             foreach (var table in inner)
+            {
                 if (table.Columns.Count > 0)
+                {
                     yield return table;
+                }
+            }
         }
     }
 }

@@ -55,7 +55,10 @@ internal static class ValueCells
     private static void Format(IXLCell cell, int? places, string unit)
     {
         if (places is null && unit.Length == 0)
+        {
             return;
+        }
+
         var digits = places switch { null => "General", 0 => "0", _ => "0." + new string('0', places.Value) };
         // Within quotes nothing is a code; a quote itself cannot stand there.
         var quoted = unit.Length == 0 ? "" : $"\" {Cells.Clean(unit).Replace("\"", "″", StringComparison.Ordinal)}\"";

@@ -31,7 +31,10 @@ internal static class WorkbookWriter
 
         (faults.Sheet, faults.Place) = ("", "");
         if (book.Worksheets.Count == 0)
+        {
             Cells.SetText(book.Worksheets.Add(names.Next(document.Info.Title, "")).Cell(1, 1), document.Info.Title);
+        }
+
         using var stream = new MemoryStream();
         book.SaveAs(stream, validate: false, evaluateFormulae: false);
         return PlainZip.Normalise(stream.ToArray(), day, sums);

@@ -45,8 +45,13 @@ public sealed class HorrorsTests
         Assert.Equal(200, set.Labels.Count);
         var placed = set.Labels.Where(l => !l.Box.IsEmpty).ToList();
         for (var i = 0; i < placed.Count; i++)
+        {
             for (var j = 0; j < i; j++)
+            {
                 Assert.False(placed[i].Box.Meets(placed[j].Box));
+            }
+        }
+
         Assert.InRange(placed.Count, 180, 200);
     }
 

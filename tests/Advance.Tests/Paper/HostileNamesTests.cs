@@ -52,7 +52,10 @@ public sealed class HostileNamesTests
         var catalog = pdf.Structure.Catalog.CatalogDictionary.Data.Keys;
         Assert.DoesNotContain(catalog, key => key is "OpenAction" or "AA" or "Names" or "AcroForm" or "Evil");
         if (!name.Any(char.IsControl) && !name.Any(char.IsSurrogate))
+        {
             Assert.Equal(name, pdf.Information.Title);
+        }
+
         Assert.True(pdf.TryGetBookmarks(out var bookmarks));
         Assert.Single(bookmarks.Roots);
     }

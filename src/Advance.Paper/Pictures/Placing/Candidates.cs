@@ -22,7 +22,10 @@ internal static class Candidates
         int left = of.MiddleX - (width / 2), top = of.MiddleY - (height / 2);
         // The middle of an area is for what stands in it.
         if (!isArea)
+        {
             yield return Place(left, top, width, height);
+        }
+
         yield return Place(left, of.Top + Gap, width, height);
         yield return Place(left, of.Bottom - Gap - height, width, height);
         foreach (var y in new[] { of.Top + Gap, of.Bottom - Gap - height, top })
@@ -45,13 +48,16 @@ internal static class Candidates
             (right, under), (left, under), (right, over), (left, over),
             (right, over + (height / 2)), (right, under - (height / 2)), (left, over + (height / 2)), (left, under - (height / 2)),
         })
+        {
             yield return Place(x, y, width, height);
+        }
     }
 
     /// <summary>Farther and farther off, to be joined by a leader; not too near where many shall find room.</summary>
     public static IEnumerable<Box> Around(Box of, int width, int height, bool isHeaped)
     {
         foreach (var ring in isHeaped ? Rings.Skip(2) : Rings)
+        {
             foreach (var (wayX, wayY) in Ways)
             {
                 // The middle of the label moves on an ellipse that keeps its edge at the ring's distance.
@@ -59,6 +65,7 @@ internal static class Candidates
                 var y = of.MiddleY + (wayY * (((of.Height + height) / 2) + ring) / 1000);
                 yield return Place(x - (width / 2), y - (height / 2), width, height);
             }
+        }
     }
 
     /// <summary>In the margin at the right and at the left of all things, level with the symbol first.</summary>
@@ -68,12 +75,16 @@ internal static class Candidates
         const int step = 10;
         var isRight = of.MiddleX >= all.MiddleX;
         for (var i = 0; i <= steps; i++)
+        {
             foreach (var sign in i == 0 ? [1] : new[] { -1, 1 })
+            {
                 foreach (var toRight in new[] { isRight, !isRight })
                 {
                     var y = of.MiddleY - (height / 2) + (sign * i * step);
                     yield return Place(toRight ? all.Right + (4 * Gap) : all.Left - (4 * Gap) - width, y, width, height);
                 }
+            }
+        }
     }
 
     private static Box Place(int left, int top, int width, int height) => new(left, top, left + width, top + height);

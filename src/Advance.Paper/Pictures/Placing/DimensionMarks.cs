@@ -14,11 +14,17 @@ internal static class DimensionMarks
         var pen = Pen.Thin;
         yield return Line(from.X, from.Y, to.X, to.Y, pen);
         foreach (var (x, y) in new[] { from, to })
+        {
             yield return Line(
                 x - (int)(sideX * Tick), y - (int)(sideY * Tick), x + (int)(sideX * Tick), y + (int)(sideY * Tick), pen);
+        }
+
         var words = Words(dimension, composer, out var width);
         if (words.Length == 0)
+        {
             yield break;
+        }
+
         var (origin, turn) = Text(from, to, width);
         yield return new RunMark(origin.X, origin.Y, Style(composer), words, width) { Turn = turn };
     }
@@ -58,7 +64,10 @@ internal static class DimensionMarks
         const int off = 3000;
         var turn = Math.Atan2(to.Y - from.Y, to.X - from.X) * 180 / Math.PI;
         if (turn is > 89.999 or <= -90.001)
+        {
             turn += turn > 0 ? -180 : 180;
+        }
+
         var (sin, cos) = Math.SinCos(turn * Math.PI / 180);
         double middleX = (from.X + to.X) / 2.0, middleY = (from.Y + to.Y) / 2.0;
         return (((int)(middleX - (width / 2.0 * cos) + (off * sin)), (int)(middleY - (width / 2.0 * sin) - (off * cos))), turn);

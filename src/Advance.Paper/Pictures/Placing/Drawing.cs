@@ -17,8 +17,12 @@ internal sealed class Drawing
         Frame = frame;
         this.composer = composer;
         foreach (var layer in scene.Layers)
+        {
             foreach (var shape in layer.Shapes)
+            {
                 Take(shape, layer.KeepsLabelsOff);
+            }
+        }
     }
 
     public Frame Frame { get; }
@@ -45,18 +49,32 @@ internal sealed class Drawing
         {
             var from = marks.Count;
             foreach (var shape in layer.Shapes)
+            {
                 shapes.Draw(shape, marks);
+            }
+
             for (var i = from; i < marks.Count; i++)
+            {
                 marks[i] = marks[i] with { Layer = layer.Name };
+            }
         }
 
         // Leaders first: the ground of a label hides what lies behind it, and may not hide another label.
         foreach (var label in Labels)
+        {
             LabelMarks.DrawLeader(label, marks);
+        }
+
         foreach (var label in Labels)
+        {
             LabelMarks.DrawGround(label, composer, marks);
+        }
+
         foreach (var label in Labels)
+        {
             LabelMarks.Draw(label, composer, marks);
+        }
+
         return marks;
     }
 
@@ -78,10 +96,16 @@ internal sealed class Drawing
             default:
                 // What labels may stand on still counts for what the picture covers.
                 if (OutlineOf(shape) is not { } outline)
+                {
                     break;
+                }
+
                 obstacles.Cover(outline.Bounds);
                 if (keepsOff)
+                {
                     obstacles.Add(new Obstacle.Edge("", outline));
+                }
+
                 break;
         }
     }
@@ -102,7 +126,10 @@ internal sealed class Drawing
         }
 
         if (symbol.Label is not { Lines.Count: > 0 } label || outlines.Count == 0)
+        {
             return;
+        }
+
         var (width, height) = Measure(label);
         var isDark = symbol.Shapes.Any(s => s.Fill is Fill.Black or Fill.Hatch);
         named.Add(new Named(symbol.Id, label, outlines, symbol.IsArea, isDark, width, height));
@@ -111,7 +138,10 @@ internal sealed class Drawing
     private Outline? OutlineOf(Shape shape)
     {
         if (ShapePoints.Of(shape) is not var (points, isClosed) || points.Length == 0)
+        {
             return null;
+        }
+
         return new Outline(Array.ConvertAll(points, Frame.Tenths), isClosed);
     }
 

@@ -12,8 +12,13 @@ internal readonly record struct Extent(double Left, double Top, double Right, do
     {
         var extent = new Extent(double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
         foreach (var layer in scene.Layers)
+        {
             foreach (var shape in layer.Shapes)
+            {
                 extent = extent.With(shape);
+            }
+        }
+
         return extent.Left <= extent.Right && double.IsFinite(extent.Width) && double.IsFinite(extent.Height)
             && extent.Width + extent.Height > 0 ? extent : null;
     }
@@ -25,7 +30,10 @@ internal readonly record struct Extent(double Left, double Top, double Right, do
         {
             case Symbol symbol:
                 foreach (var inner in symbol.Shapes)
+                {
                     extent = extent.With(inner);
+                }
+
                 return extent;
             case Lettering lettering:
                 return With(lettering.At);
@@ -34,8 +42,13 @@ internal readonly record struct Extent(double Left, double Top, double Right, do
         }
 
         if (ShapePoints.Of(shape) is { } outline)
+        {
             foreach (var point in outline.Points)
+            {
                 extent = extent.With(point);
+            }
+        }
+
         return extent;
     }
 

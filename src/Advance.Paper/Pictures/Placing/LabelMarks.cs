@@ -14,7 +14,10 @@ internal static class LabelMarks
     public static void DrawLeader(PlacedLabel label, List<Mark> marks)
     {
         if (label.Leader is not { } leader)
+        {
             return;
+        }
+
         PathStep[] steps =
         [
             new(PathStepKind.Move, Frame.ToMils(leader.X1), Frame.ToMils(leader.Y1)),
@@ -28,18 +31,28 @@ internal static class LabelMarks
     public static void DrawGround(PlacedLabel label, Composer composer, List<Mark> marks)
     {
         if (label.IsInside)
+        {
             return;
+        }
+
         var words = new List<Mark>();
         Draw(label, composer, words);
         foreach (var mark in words)
+        {
             if (mark is RunMark run)
+            {
                 marks.Add(new BoxMark(run.X - 600, run.Top - 1200, run.Width + 1200, run.Style.Cap + 2400) { Fill = Shade.White, Layer = "labels" });
+            }
+        }
     }
 
     public static void Draw(PlacedLabel label, Composer composer, List<Mark> marks)
     {
         if (label.Box.IsEmpty)
+        {
             return;
+        }
+
         IReadOnlyList<LabelLine> lines = label.Number > 0 ? [new LabelLine($"{label.Number}")] : label.Label.Lines;
         var y = Frame.ToMils(label.Box.Top);
         foreach (var line in lines)
@@ -48,7 +61,10 @@ internal static class LabelMarks
             var words = composer.Compose(line.Text, style).OnOneLine(0, out var width);
             var height = LineHeight(style);
             if (words.Length > 0)
+            {
                 marks.Add(new RunMark(Left(label, width), y + ((height + style.Cap) / 2), style, words, width) { Layer = "labels" });
+            }
+
             y += height;
         }
     }
@@ -58,7 +74,10 @@ internal static class LabelMarks
     {
         int left = Frame.ToMils(label.Box.Left), right = Frame.ToMils(label.Box.Right);
         if (label.Leader is { } leader && leader.X1 > label.Box.Right)
+        {
             return right - width;
+        }
+
         return label.Leader is { } other && other.X1 < label.Box.Left ? left : left + ((right - left - width) / 2);
     }
 

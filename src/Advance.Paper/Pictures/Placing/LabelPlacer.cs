@@ -24,10 +24,15 @@ internal sealed class LabelPlacer(Obstacles obstacles, Box room, int numberWidth
                 ?? Numbered(named);
             placed.Add(label);
             if (label.Box.IsEmpty)
+            {
                 continue;
+            }
+
             obstacles.Add(new Obstacle.Words("", label.Box.Grown(2)));
             if (label.Leader is { } leader)
+            {
                 obstacles.Add(new Obstacle.Wire(named.Id, leader));
+            }
         }
 
         return placed;
@@ -37,43 +42,73 @@ internal sealed class LabelPlacer(Obstacles obstacles, Box room, int numberWidth
     {
         var others = 0;
         foreach (var other in symbols)
+        {
             if (!other.IsArea && other.Bounds.Meets(named.Bounds))
+            {
                 others++;
+            }
+        }
+
         return others > Heap;
     }
 
     private PlacedLabel? Near(Named named, int width, int height)
     {
         if (named.Label.MayStandInside && !named.IsDark)
+        {
             foreach (var box in Candidates.Inside(named.Bounds, named.IsArea, width, height))
+            {
                 if (named.IsInside(box.Grown(3)) && IsClear(box, named))
+                {
                     return new PlacedLabel(named.Id, named.Label, box) { IsInside = !named.IsArea };
+                }
+            }
+        }
+
         foreach (var box in Candidates.Beside(named.Bounds, width, height))
+        {
             if (named.IsOutside(box) && IsClear(box, named))
+            {
                 return new PlacedLabel(named.Id, named.Label, box);
+            }
+        }
+
         return null;
     }
 
     private PlacedLabel? WithLeader(Named named, int width, int height, bool isHeaped)
     {
         foreach (var box in Candidates.Around(named.Bounds, width, height, isHeaped))
+        {
             if (Led(named, box) is { } label)
+            {
                 return label;
+            }
+        }
+
         return InMargin(named, width, height, passesThings: false);
     }
 
     private PlacedLabel? InMargin(Named named, int width, int height, bool passesThings)
     {
         foreach (var box in Candidates.Margin(named.Bounds, drawing, width, height))
+        {
             if (Led(named, box, passesThings) is { } label)
+            {
                 return label;
+            }
+        }
+
         return null;
     }
 
     private PlacedLabel? Led(Named named, Box box, bool passesThings = false)
     {
         if (!named.IsOutside(box.Grown(2)) || !IsClear(box, named))
+        {
             return null;
+        }
+
         var leader = named.UpToEdge(Leader(named.Bounds, box));
         return obstacles.IsClear(leader, named.Id, passesThings) ? new PlacedLabel(named.Id, named.Label, box) { Leader = leader } : null;
     }
@@ -86,11 +121,18 @@ internal sealed class LabelPlacer(Obstacles obstacles, Box room, int numberWidth
         var x = Math.Clamp(symbol.MiddleX, label.Left, label.Right);
         var y = label.MiddleY;
         if (label.Left > symbol.MiddleX)
+        {
             x = label.Left - 3;
+        }
         else if (label.Right < symbol.MiddleX)
+        {
             x = label.Right + 3;
+        }
         else
+        {
             y = label.MiddleY > symbol.MiddleY ? label.Top - 3 : label.Bottom + 3;
+        }
+
         return new Segment(x, y, symbol.MiddleX, symbol.MiddleY);
     }
 

@@ -11,7 +11,10 @@ internal static class LetteringMarks
         var style = Style(lettering, composer);
         var words = Spread(lettering, style, composer, out var width);
         if (words.Length == 0)
+        {
             yield break;
+        }
+
         var (x, y) = frame.Mils(lettering.At);
         var (left, down) = Shift(lettering.Anchor, width, style.Cap);
         var (sin, cos) = Math.SinCos(lettering.Turn * Math.PI / 180);
@@ -37,7 +40,10 @@ internal static class LetteringMarks
         var (sin, cos) = Math.SinCos(turn * Math.PI / 180);
         var box = Placing.Box.Nothing;
         foreach (var (px, py) in new[] { (left, top), (left + width, top), (left, top + height), (left + width, top + height) })
+        {
             box = box.With(x + Frame.Tenths(Mil.ToMm((int)((px * cos) - (py * sin)))), y + Frame.Tenths(Mil.ToMm((int)((px * sin) + (py * cos)))));
+        }
+
         return box;
     }
 
@@ -45,7 +51,10 @@ internal static class LetteringMarks
     {
         var style = composer.Scale.Style(lettering.Style, composer.Body);
         if (lettering.HeightMm is { } mm && double.IsFinite(mm))
+        {
             style = style with { Size = Math.Max(1000, (int)(Mil.FromMm(Math.Clamp(mm, 0.5, 200)) / BuiltIn.CapHeight)) };
+        }
+
         return lettering.White ? style with { Shade = Shade.White } : style;
     }
 

@@ -16,8 +16,13 @@ internal sealed record Named(string Id, Label Label, IReadOnlyList<Outline> Outl
     public bool IsOutside(Box box)
     {
         foreach (var outline in Outlines)
+        {
             if (IsArea ? outline.LineMeets(box) : outline.Meets(box))
+            {
                 return false;
+            }
+        }
+
         return true;
     }
 
@@ -27,8 +32,13 @@ internal sealed record Named(string Id, Label Label, IReadOnlyList<Outline> Outl
         const int clear = 2;
         var nearest = leader;
         foreach (var outline in Outlines)
+        {
             if (outline.Meeting(leader) is { } cut && cut.LengthSquared < nearest.LengthSquared)
+            {
                 nearest = cut;
+            }
+        }
+
         return nearest == leader ? leader : nearest.Shortened(clear);
     }
 
@@ -36,12 +46,18 @@ internal sealed record Named(string Id, Label Label, IReadOnlyList<Outline> Outl
     public bool IsInside(Box box)
     {
         if (!Bounds.Holds(box))
+        {
             return false;
+        }
+
         var isHeld = false;
         foreach (var outline in Outlines)
         {
             if (outline.LineMeets(box))
+            {
                 return false;
+            }
+
             isHeld |= outline.Meets(box);
         }
 

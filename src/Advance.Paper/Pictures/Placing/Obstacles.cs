@@ -19,23 +19,39 @@ internal sealed class Obstacles
         var b = obstacle.Bounds;
         Cover(b);
         for (var x = Down(b.Left); x <= Down(b.Right); x++)
+        {
             for (var y = Down(b.Top); y <= Down(b.Bottom); y++)
             {
                 if (!cells.TryGetValue((x, y), out var list))
+                {
                     cells[(x, y)] = list = [];
+                }
+
                 list.Add(obstacle);
             }
+        }
     }
 
     /// <summary>True when nothing but the owner's own things is in the way of a label.</summary>
     public bool IsClear(Box box, string owner)
     {
         for (var x = Down(box.Left); x <= Down(box.Right); x++)
+        {
             for (var y = Down(box.Top); y <= Down(box.Bottom); y++)
+            {
                 if (cells.TryGetValue((x, y), out var list))
+                {
                     foreach (var obstacle in list)
+                    {
                         if (obstacle.Owner != owner && obstacle.Meets(box))
+                        {
                             return false;
+                        }
+                    }
+                }
+            }
+        }
+
         return true;
     }
 
@@ -47,12 +63,23 @@ internal sealed class Obstacles
     {
         var box = line.Bounds;
         for (var x = Down(box.Left); x <= Down(box.Right); x++)
+        {
             for (var y = Down(box.Top); y <= Down(box.Bottom); y++)
+            {
                 if (cells.TryGetValue((x, y), out var list))
+                {
                     foreach (var obstacle in list)
+                    {
                         if (obstacle.Owner != owner && !(passesThings && obstacle is Obstacle.Thing)
                             && obstacle.Meets(line) && !obstacle.Holds(line.X2, line.Y2))
+                        {
                             return false;
+                        }
+                    }
+                }
+            }
+        }
+
         return true;
     }
 

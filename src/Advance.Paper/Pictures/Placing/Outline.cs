@@ -12,7 +12,9 @@ internal sealed class Outline
         this.isClosed = isClosed;
         Bounds = Box.Nothing;
         foreach (var (x, y) in points)
+        {
             Bounds = Bounds.With(x, y);
+        }
     }
 
     public Box Bounds { get; }
@@ -22,7 +24,10 @@ internal sealed class Outline
     {
         var b = Bounds;
         if (b.Left > box.Right || b.Right < box.Left || b.Top > box.Bottom || b.Bottom < box.Top)
+        {
             return false;
+        }
+
         return LineMeets(box) || (isClosed && Holds(box.MiddleX, box.MiddleY));
     }
 
@@ -30,10 +35,18 @@ internal sealed class Outline
     public bool LineMeets(Box box)
     {
         if (points.Length == 1)
+        {
             return box.Holds(Bounds);
+        }
+
         for (var i = 0; i + 1 < points.Length; i++)
+        {
             if (Side(i, i + 1).Meets(box))
+            {
                 return true;
+            }
+        }
+
         return isClosed && points.Length > 2 && Side(points.Length - 1, 0).Meets(box);
     }
 
@@ -41,8 +54,13 @@ internal sealed class Outline
     public bool Meets(Segment line)
     {
         for (var i = 0; i + 1 < points.Length; i++)
+        {
             if (Side(i, i + 1).Crosses(line))
+            {
                 return true;
+            }
+        }
+
         return isClosed && ((points.Length > 2 && Side(points.Length - 1, 0).Crosses(line)) || Holds(line.X1, line.Y1));
     }
 
@@ -52,8 +70,13 @@ internal sealed class Outline
         Segment? nearest = null;
         var sides = isClosed && points.Length > 2 ? points.Length : points.Length - 1;
         for (var i = 0; i < sides; i++)
+        {
             if (Side(i, (i + 1) % points.Length).CutOff(line) is { } cut && (nearest is null || cut.LengthSquared < nearest.Value.LengthSquared))
+            {
                 nearest = cut;
+            }
+        }
+
         return nearest;
     }
 
@@ -63,14 +86,19 @@ internal sealed class Outline
     public bool Holds(int x, int y)
     {
         if (!isClosed)
+        {
             return false;
+        }
+
         var isInside = false;
         for (int i = 0, j = points.Length - 1; i < points.Length; j = i++)
         {
             var (xi, yi) = points[i];
             var (xj, yj) = points[j];
             if ((yi > y) != (yj > y) && x - xi < (double)(xj - xi) * (y - yi) / (yj - yi))
+            {
                 isInside = !isInside;
+            }
         }
 
         return isInside;

@@ -29,7 +29,10 @@ internal sealed class PictureSetter(Composer composer, Faults faults, string atP
         var bar = isScaled ? ScaleBar.Height(composer) + composer.Scale.Body : 0;
         var best = Best(scene, extent, width, height - bar);
         if (best.Key.Count > 0)
+        {
             faults.Add(FaultKind.LabelsInKey, $"In the picture \"{scene.Title}\" some labels found no room; they are listed under it.");
+        }
+
         return Done[scene] = Finish(scene, best, width);
     }
 
@@ -48,11 +51,19 @@ internal sealed class PictureSetter(Composer composer, Faults faults, string atP
             var key = KeyLines(drawing.Labels, width);
             last = new Trial(drawing, ratio, key, drawing.Labels.Count(l => l.Number > 0));
             if (slack.X < 0 || slack.Y < 0 || drawing.Covered.Height + Frame.UpToTenths(key.Height) > roomHeight)
+            {
                 continue;
+            }
+
             if (best is null || last.Numbers < best.Value.Numbers)
+            {
                 best = last;
+            }
+
             if (best.Value.Numbers == 0 || ++tries == MostFitting)
+            {
                 break;
+            }
         }
 
         return best ?? last;
@@ -64,14 +75,19 @@ internal sealed class PictureSetter(Composer composer, Faults faults, string atP
         if (scene.Scaling == Scaling.Ratio)
         {
             foreach (var ratio in Ratios.That(extent, widthMm, heightMm))
+            {
                 yield return (1.0 / ratio, ratio);
+            }
+
             yield break;
         }
 
         var fit = Math.Min(widthMm / Math.Max(extent.Width, 1e-6), heightMm / Math.Max(extent.Height, 1e-6));
         var scale = scene.Scaling == Scaling.Diagram ? Math.Min(1, fit) : fit;
         for (var i = 0; i < MostTries; i++, scale *= 0.93)
+        {
             yield return (scale, 0);
+        }
     }
 
     private SetPicture Finish(Scene scene, Trial trial, int width)

@@ -12,7 +12,11 @@ internal static class Ratios
     public static IEnumerable<int> That(Extent extent, double widthMm, double heightMm)
     {
         foreach (var ratio in Usual)
+        {
             if ((extent.Width / ratio <= widthMm && extent.Height / ratio <= heightMm) || ratio == Usual[^1])
+            {
                 yield return ratio;
+            }
+        }
     }
 }

@@ -27,8 +27,13 @@ internal static class ScaleBar
         // The longest half that is not longer than 25 mm on the paper.
         var step = Steps[0];
         foreach (var next in Steps)
+        {
             if (next * unitMm / ratio <= 25)
+            {
                 step = next;
+            }
+        }
+
         var half = Mil.FromMm(step * unitMm / ratio);
         marks.Add(new BoxMark(0, y, half, Thick) { Fill = Shade.Ink, Layer = "scale" });
         marks.Add(new BoxMark(half, y, half, Thick) { Outline = 600, Layer = "scale" });

@@ -12,7 +12,9 @@ internal readonly record struct Segment(int X1, int Y1, int X2, int Y2)
     {
         var bounds = Bounds;
         if (bounds.Left >= box.Right || bounds.Right <= box.Left || bounds.Top >= box.Bottom || bounds.Bottom <= box.Top)
+        {
             return false;
+        }
         // The corners of a box that the line passes by all lie on one side of it.
         long a = Side(box.Left, box.Top), b = Side(box.Right, box.Top), c = Side(box.Left, box.Bottom), d = Side(box.Right, box.Bottom);
         return !((a >= 0 && b >= 0 && c >= 0 && d >= 0) || (a <= 0 && b <= 0 && c <= 0 && d <= 0));
@@ -22,7 +24,10 @@ internal readonly record struct Segment(int X1, int Y1, int X2, int Y2)
     public bool Crosses(Segment other)
     {
         if (!Overlaps(Bounds, other.Bounds))
+        {
             return false;
+        }
+
         long a = Side(other.X1, other.Y1), b = Side(other.X2, other.Y2);
         long c = other.Side(X1, Y1), d = other.Side(X2, Y2);
         return (a <= 0 || b <= 0) && (a >= 0 || b >= 0) && (c <= 0 || d <= 0) && (c >= 0 || d >= 0);
@@ -34,7 +39,10 @@ internal readonly record struct Segment(int X1, int Y1, int X2, int Y2)
         long dx = X2 - X1, dy = Y2 - Y1, ox = other.X2 - other.X1, oy = other.Y2 - other.Y1;
         var cross = (ox * dy) - (oy * dx);
         if (cross == 0 || !Crosses(other))
+        {
             return null;
+        }
+
         var share = (((X1 - other.X1) * dy) - ((Y1 - other.Y1) * dx)) / (double)cross;
         return other with
         {
@@ -49,7 +57,10 @@ internal readonly record struct Segment(int X1, int Y1, int X2, int Y2)
     {
         var length = Math.Sqrt(LengthSquared);
         if (length <= by)
+        {
             return this;
+        }
+
         var share = (length - by) / length;
         return this with
         {

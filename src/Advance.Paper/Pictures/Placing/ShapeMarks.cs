@@ -15,7 +15,10 @@ internal sealed class ShapeMarks(Frame frame, Composer composer)
         {
             case Symbol symbol:
                 foreach (var inner in symbol.Shapes)
+                {
                     Draw(inner, marks);
+                }
+
                 break;
             case Lettering lettering:
                 marks.AddRange(LetteringMarks.Of(lettering, frame, composer));
@@ -25,7 +28,10 @@ internal sealed class ShapeMarks(Frame frame, Composer composer)
                 break;
             default:
                 if (Steps(shape) is { Length: > 0 } steps)
+                {
                     marks.Add(Inked(new PathMark(steps), shape.Pen) with { Fill = shape.Fill });
+                }
+
                 break;
         }
     }
@@ -59,9 +65,15 @@ internal sealed class ShapeMarks(Frame frame, Composer composer)
     {
         var steps = new List<PathStep>(points.Length + 1);
         foreach (var point in points)
+        {
             steps.Add(Step(steps.Count == 0 ? PathStepKind.Move : PathStepKind.Line, point));
+        }
+
         if (isClosed && steps.Count > 0)
+        {
             steps.Add(steps[0] with { Kind = PathStepKind.Close });
+        }
+
         return [.. steps];
     }
 
@@ -89,7 +101,10 @@ internal sealed class ShapeMarks(Frame frame, Composer composer)
         var from = OnCircle(angle);
         var steps = new List<PathStep>();
         if (arc.Wedge)
+        {
             steps.Add(Step(PathStepKind.Move, arc.Middle));
+        }
+
         steps.Add(Step(arc.Wedge ? PathStepKind.Line : PathStepKind.Move, from));
         for (var i = 0; i < pieces; i++)
         {
@@ -101,7 +116,10 @@ internal sealed class ShapeMarks(Frame frame, Composer composer)
         }
 
         if (arc.Wedge)
+        {
             steps.Add(steps[0] with { Kind = PathStepKind.Close });
+        }
+
         return [.. steps];
 
         Point OnCircle(double a) => arc.Middle.Plus(arc.Radius * Math.Cos(a), arc.Radius * Math.Sin(a));

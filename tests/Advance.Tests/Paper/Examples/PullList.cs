@@ -24,11 +24,16 @@ internal static class PullList
         {
             rows.Add(R(C(new TickBox()), C($"{name[0]}{i / 4}-{i % 4}"), C(Number(i + 2, $"{i + 2}")), C(Number(1, "1")), C(Number(i + 3, $"{i + 3}")), C(Items[i % Items.Length]), C($"case {i / 3}"), C(new WriteIn(20))));
             if (i % 6 == 2)
+            {
                 rows.Add(R(C(new TickBox()), Cell.Empty, C(Number(1, "1")), Cell.Empty, C(Number(1, "1")), C(Quiet("with it: lock and key")), Cell.Empty, Cell.Empty) with { Kind = RowKind.Sub });
+            }
         }
 
         if (name == "Sound")
+        {
             rows.Insert(4, R(C("HOLD: nothing leaves the shelf until the test date is read and signed")) with { Kind = RowKind.Hold });
+        }
+
         return new RowGroup(rows) { Head = T($"{name} · {count} lines") };
     }
 }

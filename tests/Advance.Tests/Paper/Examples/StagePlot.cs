@@ -30,19 +30,32 @@ internal static class StagePlot
     private static IEnumerable<Shape> Grid()
     {
         for (var x = -3000; x <= 3000; x += 1000)
+        {
             yield return new Line(new Point(x, 0), new Point(x, Depth)) { Pen = Pen.Hair };
+        }
+
         for (var y = 1000; y < Depth; y += 1000)
+        {
             yield return new Line(new Point(-4000, y), new Point(4000, y)) { Pen = Pen.Hair };
+        }
+
         yield return new Line(new Point(0, 0), new Point(0, Depth + 500)) { Pen = new Pen(LineWeight.Thin, Dash.Centre) };
     }
 
     private static IEnumerable<Shape> Figures()
     {
         for (var x = -4; x <= 4; x++)
+        {
             if (x != 0)
+            {
                 yield return new Lettering(new Point(x * 1000, Depth + 160), $"{Math.Abs(x)}");
+            }
+        }
+
         for (var y = 1; y <= 5; y++)
+        {
             yield return new Lettering(new Point(-4120, Depth - (y * 1000)), $"{y}");
+        }
     }
 
     private static IEnumerable<Shape> Words()
@@ -60,19 +73,28 @@ internal static class StagePlot
             Label = Name("Drums", "1–7"),
         };
         foreach (var (x, y, r, id) in new[] { (-420, 650, 150, "tom-1"), (450, 700, 150, "tom-2"), (-700, 1300, 170, "floor"), (720, 1300, 200, "snare"), (0, 1550, 260, "kick") })
+        {
             yield return new Symbol(id, [new Circle(new Point(x, y), r)]);
+        }
+
         yield return Thing("sb1", -3550, 450, 600, 500, Name("SB1", "in 22, out 8"));
         yield return Thing("pd1", 3500, 250, 500, 400, new Label([new LabelLine("PD1")]));
         yield return Thing("bass", -1900, 1300, 600, 500, Name("Bass amp", "8, line only"));
         yield return Thing("gtr", -2900, 2450, 500, 400, Name("Gtr amp", "9"));
         yield return Thing("keys", 2300, 1800, 1300, 400, Name("Keys", "10–11"));
         foreach (var (id, x, y, name, channels) in new[] { ("fiddle", -2600, 3550, "Fiddle, Vox", "12 · 14"), ("ac", 0, 3550, "Ac Gtr, Lead Vox", "13 · 15"), ("vox", 2300, 3250, "Vox", "16") })
+        {
             yield return new Symbol(id, [new Circle(new Point(x, y), 60)]) { Label = Name(name, channels) };
+        }
+
         foreach (var (id, x, y) in new[] { ("PD1-3a", -1450, 500), ("PD2-1", -3500, 2100), ("PD1-3b", 3100, 2300) })
+        {
             yield return new Symbol(id, [new Rectangle(new Point(x, y), 200, 200), new Line(new Point(x - 100, y - 100), new Point(x + 100, y + 100))])
             {
                 Label = new Label([new LabelLine(id[..5], TextStyle.Quiet)]),
             };
+        }
+
         yield return Stack("main-sr", -4600, 5400, 4, "Main SR");
         yield return Stack("main-sl", 4600, 5400, -4, "Main SL");
     }

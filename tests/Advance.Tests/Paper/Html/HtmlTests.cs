@@ -51,9 +51,13 @@ public sealed class HtmlTests
         foreach (Match tag in Regex.Matches(Print(HarvestSupper.Document), @"<(/?)([a-z0-9]+)[^>]*?(/?)>"))
         {
             if (tag.Groups[1].Length > 0)
+            {
                 Assert.Equal(open.Pop(), tag.Groups[2].Value);
+            }
             else if (tag.Groups[3].Length == 0 && !empty.Contains(tag.Groups[2].Value))
+            {
                 open.Push(tag.Groups[2].Value);
+            }
         }
 
         Assert.Empty(open);

@@ -36,7 +36,9 @@ public sealed class ColumnWidthsTests
              Assert.True(widths.Sum() <= width);
              Assert.All(widths.Zip(t.least), p => Assert.True(p.First >= p.Second));
              if (most.Sum() >= width)
+             {
                  Assert.Equal(width, widths.Sum());
+             }
          });
 
     private static TableColumn[] Columns(int count) => [.. Enumerable.Range(0, count).Select(i => Col($"c{i}"))];

@@ -89,12 +89,16 @@ public sealed class RandomDocumentTests
         sheet =>
         {
             foreach (var page in new Laid(Doc(sheet)).Layout.Pages)
+            {
                 foreach (var placed in page.Strips)
+                {
                     foreach (var run in placed.Strip.Marks.OfType<RunMark>())
                     {
                         Assert.True(run.X >= 0 && run.X + run.Width <= page.Frame.InnerWidth, $"{run.X} {run.Width} {page.Frame.InnerWidth} {run.Text()}");
                         Assert.True(run.Top >= 0 && run.Bottom <= placed.Strip.Height, $"{run.Top} {run.Bottom} {placed.Strip.Height} {run.Text()}");
                     }
+                }
+            }
         },
         iter: 300);
 

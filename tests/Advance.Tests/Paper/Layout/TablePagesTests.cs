@@ -76,7 +76,10 @@ public sealed class TablePagesTests
         // So many small rows fit on a page as they are; two more are worth a little white.
         var fits = 1;
         while (new Laid(Doc(OneSheet(TableOf([Small(fits + 1)])))).Layout.Pages.Count == 1 && fits < 200)
+        {
             fits++;
+        }
+
         Assert.InRange(fits, 30, 80);
         var usual = new Laid(Doc(OneSheet(TableOf([Small(10)])))).Layout.Pages[0].Strips[^1].Strip.Height;
         var tight = new Laid(Doc(OneSheet(TableOf([Small(fits)])))).Layout.Pages[0].Strips[^1].Strip.Height;
@@ -121,7 +124,10 @@ public sealed class TablePagesTests
     {
         var text = new List<Inline> { new Text(name) };
         for (var i = 1; i <= lines; i++)
+        {
             text.AddRange([new LineBreak(), new Text($"line{i}")]);
+        }
+
         return R(new Cell(text));
     }
 }

@@ -33,7 +33,10 @@ public sealed class WideTableTests
         var heads = laid.Words().Count(w => w == "key-");
         Assert.InRange(heads, 3, 6);
         for (var i = 1; i < 40; i++)
+        {
             Assert.Single(laid.Words(), $"abcdefgh{i:00}");
+        }
+
         Assert.Empty(laid.Faults);
     }
 
@@ -51,8 +54,12 @@ public sealed class WideTableTests
     public void No_size_is_under_what_its_class_allows()
     {
         foreach (var type in Enum.GetValues<TypeClass>())
+        {
             foreach (var step in new[] { false, true })
+            {
                 Assert.True(TypeScale.For(type, step).Small >= (type == TypeClass.Desk ? 7000 : 10_000));
+            }
+        }
     }
 
     private static Table Wide(int columns) => new(

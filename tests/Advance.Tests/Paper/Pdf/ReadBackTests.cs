@@ -22,7 +22,9 @@ public sealed class ReadBackTests
         {
             var letters = pdf.GetPage(page.Number).Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)).ToList();
             foreach (var placed in page.Strips)
+            {
                 foreach (var run in placed.Strip.Marks.OfType<RunMark>().Where(r => r.Turn == 0))
+                {
                     foreach (var word in run.Words)
                     {
                         var x = Mil.ToPt(PaperFrame.Left + run.X + word.X);
@@ -31,6 +33,8 @@ public sealed class ReadBackTests
                             && word.Word.Text.StartsWith(l.Value, StringComparison.Ordinal));
                         Assert.True(isThere, $"{word.Word.Text} at {x} {y} on page {page.Number}, near: {string.Join("; ", letters.Where(l => l.Value[0] == word.Word.Text[0]).OrderBy(l => Math.Abs(l.StartBaseLine.X - x) + Math.Abs(l.StartBaseLine.Y - y)).Take(2).Select(l => $"{l.StartBaseLine.X} {l.StartBaseLine.Y}"))}");
                     }
+                }
+            }
         }
     }
 

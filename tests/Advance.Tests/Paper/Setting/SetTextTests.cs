@@ -83,7 +83,10 @@ public sealed class SetTextTests : IDisposable
             var marks = new List<Mark>();
             composer.Compose(string.Join(' ', words), composer.Body).Fit(width).Draw(marks, 0, 0, width, Align.Right);
             foreach (var run in marks.OfType<RunMark>())
+            {
                 Assert.True(run.X >= 0 && run.X + run.Width <= width);
+            }
+
             Assert.Equal(string.Concat(words), string.Concat(marks.OfType<RunMark>().SelectMany(r => r.Words).Select(w => w.Word.Text)));
         },
         threads: 1);

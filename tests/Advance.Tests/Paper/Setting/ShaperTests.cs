@@ -12,7 +12,9 @@ public sealed class ShaperTests
     {
         using var shaper = new Shaper(FaceSet.Of([], faults), faults);
         foreach (var isStrong in new[] { false, true })
+        {
             Assert.Single("0123456789".Select(d => shaper.Shape([d], isStrong).Width(9500)).Distinct());
+        }
     }
 
     [Fact]

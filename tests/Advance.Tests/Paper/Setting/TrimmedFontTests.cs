@@ -17,7 +17,10 @@ public sealed class TrimmedFontTests
         using var before = new SKFont(whole, 100);
         using var after = new SKFont(trimmed, 100);
         foreach (var glyph in used)
+        {
             Assert.Equal(before.GetGlyphPath(glyph).ToSvgPathData(), after.GetGlyphPath(glyph).ToSvgPathData());
+        }
+
         Assert.True(after.GetGlyphPath(whole.GetGlyphs("q")[0]).IsEmpty);
     }
 

@@ -30,7 +30,10 @@ public sealed class WordsTests
             var kept = string.Concat(text.Where(c => !char.IsWhiteSpace(c) && !char.IsControl(c) && !Words.IsDropped(c) && c is not ('\u200B' or '\u2060')));
             var cut = new List<string>();
             foreach (var range in Words.Split(text))
+            {
                 cut.Add(range.Of(text).ToString());
+            }
+
             Assert.Equal(kept, string.Concat(cut));
         });
 

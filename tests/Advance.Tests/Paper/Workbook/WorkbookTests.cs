@@ -116,7 +116,10 @@ public sealed class WorkbookTests
         using var reader = ExcelReaderFactory.CreateOpenXmlReader(new MemoryStream(book));
         var rows = new List<object?[]>();
         while (reader.Read())
+        {
             rows.Add([.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetValue)]);
+        }
+
         return rows;
     }
 

@@ -35,8 +35,12 @@ public sealed class LabelPlacingTests
         {
             var labels = Place(scene).Labels.Where(l => !l.Box.IsEmpty).ToList();
             for (var i = 0; i < labels.Count; i++)
+            {
                 for (var j = 0; j < i; j++)
+                {
                     Assert.False(labels[i].Box.Meets(labels[j].Box), $"{labels[i].Id} and {labels[j].Id}");
+                }
+            }
         },
         iter: 60);
 
@@ -46,9 +50,15 @@ public sealed class LabelPlacingTests
         {
             var set = Place(scene);
             foreach (var label in set.Labels.Where(l => !l.Box.IsEmpty))
+            {
                 foreach (var symbol in scene.Layers[0].Shapes.Cast<Symbol>())
+                {
                     if (symbol.Id != label.Id || !label.IsInside)
+                    {
                         Assert.False(Covers(symbol.Shapes[0], label.Box, set.Frame), $"{label.Id} on {symbol.Id}");
+                    }
+                }
+            }
         },
         iter: 60);
 
@@ -58,12 +68,16 @@ public sealed class LabelPlacingTests
         {
             var labels = Place(scene).Labels;
             foreach (var one in labels)
+            {
                 foreach (var other in labels)
+                {
                     if (one.Leader is { } leader && other.Id != one.Id)
                     {
                         Assert.False(other.Leader is { } second && leader.Crosses(second), $"{one.Id} and {other.Id}");
                         Assert.False(leader.Meets(other.Box), $"{one.Id} through {other.Id}");
                     }
+                }
+            }
         },
         iter: 60);
 
@@ -97,7 +111,9 @@ public sealed class LabelPlacingTests
             var before = Place(scene).Labels;
             var after = Place(SceneOf([.. scene.Layers[0].Shapes, far])).Labels.ToDictionary(l => l.Id);
             foreach (var label in before.Where(l => l.Leader is null && l.Number == 0))
+            {
                 Assert.Equal(label.Box, after[label.Id].Box);
+            }
         },
         iter: 40);
 
@@ -171,16 +187,26 @@ public sealed class LabelPlacingTests
     private static bool Covers(Shape shape, Box box, Frame frame)
     {
         for (var x = box.Left + 2; x <= box.Right - 2; x += 4)
+        {
             for (var y = box.Top + 2; y <= box.Bottom - 2; y += 4)
+            {
                 if (Holds(shape, (x / 10.0 / frame.Scale) + frame.Left, (y / 10.0 / frame.Scale) + frame.Top))
+                {
                     return true;
+                }
+            }
+        }
+
         return false;
     }
 
     private static bool Holds(Shape shape, double x, double y)
     {
         if (shape is Circle circle)
+        {
             return Math.Sqrt(Math.Pow(x - circle.Middle.X, 2) + Math.Pow(y - circle.Middle.Y, 2)) < circle.Radius - 0.3;
+        }
+
         var r = (Rectangle)shape;
         var (sin, cos) = Math.SinCos(-r.Turn * Math.PI / 180);
         double dx = x - r.Middle.X, dy = y - r.Middle.Y;
