@@ -18,11 +18,37 @@ internal static class TableSplit
             keys.Add(0);
         }
 
+        var all = Fill(keys, least, gap, width);
+        if (all is null)
+        {
+            return null;
+        }
+
+        // The narrowest room that makes no more parts makes them even: no last part with a lone column.
+        var (tooNarrow, enough) = (0, width);
+        while (enough - tooNarrow > 1)
+        {
+            var between = tooNarrow + ((enough - tooNarrow) / 2);
+            if (Fill(keys, least, gap, between) is { } parts && parts.Count == all.Count)
+            {
+                (all, enough) = (parts, between);
+            }
+            else
+            {
+                tooNarrow = between;
+            }
+        }
+
+        return all;
+    }
+
+    private static List<int[]>? Fill(List<int> keys, int[] least, int gap, int width)
+    {
         var keysWidth = keys.Sum(k => least[k] + gap);
         var parts = new List<int[]>();
         var part = new List<int>();
         var used = keysWidth;
-        for (var i = 0; i < columns.Count; i++)
+        for (var i = 0; i < least.Length; i++)
         {
             if (keys.Contains(i))
             {
