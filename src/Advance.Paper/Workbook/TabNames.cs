@@ -38,14 +38,15 @@ internal sealed class TabNames
 
     private static string Safe(string name)
     {
-        var letters = Cells.Clean(name).Select(c => c is '[' or ']' or ':' or '*' or '?' or '/' or '\\' or '\n' or '\t' ? ' ' : c);
-        var safe = string.Join(' ', string.Concat(letters).Split(' ', StringSplitOptions.RemoveEmptyEntries)).Trim('\'');
+        // References to a tab quote its name with straight apostrophes, and the library does not read doubled ones back.
+        var letters = Cells.Clean(name).Replace('\'', '’').Select(c => c is '[' or ']' or ':' or '*' or '?' or '/' or '\\' or '\n' or '\t' ? ' ' : c);
+        var safe = string.Join(' ', string.Concat(letters).Split(' ', StringSplitOptions.RemoveEmptyEntries));
         if (safe.Length > Most)
         {
             safe = safe[..(char.IsHighSurrogate(safe[Most - 1]) ? Most - 1 : Most)];
         }
 
-        safe = safe.Trim().Trim('\'');
+        safe = safe.Trim(' ', '’');
         return safe.Length == 0 ? "Table" : safe;
     }
 }

@@ -86,6 +86,7 @@ public sealed class WorkbookTests
         Assert.Equal("Input list Mixes", names.Next("Input list", "Mixes"));
         Assert.Equal("a b c d e f g", names.Next("a[b]c:d*e?f/g", ""));
         Assert.Equal("Table", names.Next("'?'", ""));
+        Assert.Equal("The Fiddlers’’ list", names.Next("The Fiddlers'' list", ""));
         Assert.Equal(31, names.Next(new string('x', 40), "").Length);
         Assert.Equal(new string('x', 29) + " 2", names.Next(new string('x', 50), ""));
         Assert.Equal("History 2", names.Next("History", ""));

@@ -118,6 +118,18 @@ public sealed class LabelPlacingTests
         iter: 40);
 
     [Fact]
+    public void A_thing_far_away_moves_no_label_at_all_where_the_picture_stays_as_large() => AnyScene.Sample(
+        scene =>
+        {
+            var frame = new Layer("frame", [new Rectangle(new Point(400, 300), 1000, 800)]);
+            var far = new Symbol("far", [new Circle(new Point(880, 680), 5)]) { Label = new Label([new LabelLine("far")]) };
+            var before = Told(Place(scene with { Layers = [frame, scene.Layers[0]] }));
+            var after = Told(Place(scene with { Layers = [frame, new Layer("things", [.. scene.Layers[0].Shapes, far])] }));
+            Assert.Equal(before, after.Where(label => !label.StartsWith("far ", StringComparison.Ordinal)));
+        },
+        iter: 40);
+
+    [Fact]
     public void Ten_labels_on_one_spot_all_find_a_place()
     {
         var symbols = Enumerable.Range(0, 10).Select(i => new Symbol($"s{i}", [new Circle(new Point(50, 50), 1 + (i * 0.01))]) { Label = new Label([new LabelLine($"wedge {i}")]) });
