@@ -3,6 +3,9 @@ namespace Advance.Paper.Pictures.Placing;
 /// <summary>What a scene takes up, in its own millimetres.</summary>
 internal readonly record struct Extent(double Left, double Top, double Right, double Bottom)
 {
+    // Twenty kilometres: no paper has a ratio for more.
+    private const double Largest = 2e7;
+
     public double Width => Right - Left;
 
     public double Height => Bottom - Top;
@@ -19,8 +22,7 @@ internal readonly record struct Extent(double Left, double Top, double Right, do
             }
         }
 
-        return extent.Left <= extent.Right && double.IsFinite(extent.Width) && double.IsFinite(extent.Height)
-            && extent.Width + extent.Height > 0 ? extent : null;
+        return extent.Left <= extent.Right && extent.Width + extent.Height is > 0 and < Largest ? extent : null;
     }
 
     private Extent With(Shape shape)

@@ -5,6 +5,7 @@ internal sealed class Obstacles
 {
     // 20 mm: a label meets few cells, and a cell few things.
     private const int Cell = 200;
+    private const int Farthest = 20_000;
 
     private readonly Dictionary<(int X, int Y), List<Obstacle>> cells = [];
 
@@ -83,5 +84,6 @@ internal sealed class Obstacles
         return true;
     }
 
-    private static int Down(int value) => (int)Math.Floor(value / (double)Cell);
+    /// <summary>What lies farther off than any paper reaches shares the last cells.</summary>
+    private static int Down(int value) => (int)Math.Floor(Math.Clamp(value, -Farthest, Farthest) / (double)Cell);
 }

@@ -94,8 +94,9 @@ internal sealed class ShapeMarks(Frame frame, Composer composer)
 
     private PathStep[] Part(Arc arc)
     {
-        var pieces = Math.Max(1, (int)Math.Ceiling(Math.Abs(arc.Sweep) / 90));
-        var each = arc.Sweep / pieces * Math.PI / 180;
+        var sweep = Math.Clamp(arc.Sweep, -360, 360);
+        var pieces = Math.Max(1, (int)Math.Ceiling(Math.Abs(sweep) / 90));
+        var each = sweep / pieces * Math.PI / 180;
         var handle = 4.0 / 3 * Math.Tan(each / 4) * arc.Radius;
         var angle = arc.Start * Math.PI / 180;
         var from = OnCircle(angle);

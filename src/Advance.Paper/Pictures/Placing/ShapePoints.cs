@@ -29,7 +29,7 @@ internal static class ShapePoints
 
     private static Point[] OnArc(Arc arc)
     {
-        var points = OnCircle(arc.Middle, arc.Radius, arc.Start, arc.Sweep);
+        var points = OnCircle(arc.Middle, arc.Radius, arc.Start, Math.Clamp(arc.Sweep, -360, 360));
         return arc.Wedge ? [arc.Middle, .. points] : points;
     }
 
