@@ -103,6 +103,20 @@ public sealed class RandomDocumentTests
         iter: 300);
 
     [Fact]
+    public void A_group_keeps_its_head_and_its_first_two_rows_together() =>
+        Gen.Int[2, 9].Array[1, 30].Sample(
+            counts =>
+            {
+                var groups = counts.Select((n, g) => new RowGroup([.. Enumerable.Range(0, n).Select(i => R($"g{g}-r{i}"))]) { Head = T($"g{g}-head") });
+                foreach (var page in new Laid(Doc(OneSheet(new Table([Col("a")], [.. groups])))).Layout.Pages)
+                {
+                    var last = page.Strips[^1].Strip.Marks.OfType<RunMark>().First().Text();
+                    Assert.False(last.EndsWith("head", StringComparison.Ordinal) || last.EndsWith("-r0", StringComparison.Ordinal), last);
+                }
+            },
+            iter: 100);
+
+    [Fact]
     public void One_more_row_never_takes_fewer_pages() =>
         Gen.Select(Gen.Int[1, 160], Gen.Enum<TypeClass>(), Gen.Int[1, 3]).Sample(
             (count, type, lines) => Assert.True(Pages(count + 1, type, lines) >= Pages(count, type, lines)),

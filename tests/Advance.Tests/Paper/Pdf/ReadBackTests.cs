@@ -119,6 +119,18 @@ public sealed class ReadBackTests
         Assert.Null(pdf.Information.ModifiedDate);
     }
 
+    [Fact]
+    public void Pages_are_numbered_as_they_are_printed()
+    {
+        using var pdf = PdfDocument.Open(Printed.Value);
+        Assert.True(pdf.Structure.Catalog.CatalogDictionary.Data.ContainsKey("PageLabels"));
+        for (var page = 1; page <= pdf.NumberOfPages; page++)
+        {
+            var words = string.Join(' ', pdf.GetPage(page).GetWords().Select(w => w.Text));
+            Assert.Contains($"page {page} of {pdf.NumberOfPages}", words, StringComparison.Ordinal);
+        }
+    }
+
     private static PdfDocument Open(Document document) => PdfDocument.Open(Printer.Print(document, new PrintOptions { Html = false, Workbook = false }).Pdf!);
 
     private static string Letters(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)).Order());
