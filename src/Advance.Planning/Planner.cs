@@ -26,7 +26,7 @@ public static class Planner
         var pull = StockDepartment.Choose(backbone.Pieces, stock, company.Policies);
 
         // Settle: figures from what was chosen.
-        var load = TruckDepartment.Settle(pull);
+        var load = TruckDepartment.Settle(pull, company.Policies);
 
         // Judge: the rules see the finished plan, and only here.
         var plan = new Plan(brief, stage, sound, lighting, power, patch, pull, load, backbone.Pieces, backbone.Links, Findings: []);

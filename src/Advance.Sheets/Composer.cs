@@ -34,29 +34,25 @@ internal sealed class Composer
 
     private Composition Compose()
     {
-        var views = new List<(string Template, object View)>();
-        var sheets = new List<MarkedUpSheet>();
-        foreach (var (template, make) in SheetList.Others)
-        {
-            if (make(plan) is { } view)
-            {
-                views.Add((template, view));
-                sheets.AddRange(Print(template, view));
-            }
-        }
-
-        var contents = sheets.Select(sheet => new DaySheetView.ContentsLine(sheet.Id, sheet.Title, sheet.For)).ToList();
-        var day = DaySheetViews.Of(plan, contents, request.ShowsPrivate);
-        views.Insert(0, (SheetList.DaySheet, day));
-        sheets.InsertRange(0, Print(SheetList.DaySheet, day));
+        var printed = SheetList.Others
+            .Select(entry => (entry.Template, View: entry.View(plan)))
+            .Where(entry => entry.View is not null)
+            .Select(entry => Print(entry.Template, entry.View!))
+            .ToList();
+        var contents = printed.SelectMany(part => part.Sheets).Select(sheet => new DaySheetView.ContentsLine(sheet.Id, sheet.Title, sheet.For)).ToList();
+        printed.Insert(0, Print(SheetList.DaySheet, DaySheetViews.Of(plan, contents, request.ShowsPrivate)));
         CheckRequest();
 
         var furniture = new Furniture(plan);
-        var document = new Document(furniture.Info, [.. sheets.Select(furniture.Dress)]);
-        return new Composition(document, views, [.. sheets.Select(sheet => sheet.Title)], faults);
+        var sheets = printed.SelectMany(part => part.Sheets).ToList();
+        return new Composition(
+            new Document(furniture.Info, [.. sheets.Select(furniture.Dress)]),
+            [.. printed.Where(part => part.Sheets.Count > 0).Select(part => (part.Template, part.View))],
+            [.. sheets.Select(sheet => sheet.Title)],
+            faults);
     }
 
-    private IEnumerable<MarkedUpSheet> Print(string template, object view)
+    private (string Template, object View, IReadOnlyList<MarkedUpSheet> Sheets) Print(string template, object view)
     {
         var read = SheetReader.Read(engine.Render($"sheets/{template}.html", view), drawings);
         faults.AddRange(read.Faults.Select(fault => fault.ToString()));
@@ -66,7 +62,7 @@ internal sealed class Composer
             ids.Add(sheet.Id);
         }
 
-        return read.Sheets.Where(IsWanted);
+        return (template, view, [.. read.Sheets.Where(IsWanted)]);
     }
 
     private bool IsWanted(MarkedUpSheet sheet) =>

@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Advance.Domain.Findings;
 using Advance.Domain.Wording;
 using Advance.Paper.Tree;
 using Advance.Planning;
@@ -17,7 +18,6 @@ internal sealed class PlanJson
 {
     private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, NewLine = "\n" };
 
-    private readonly Dictionary<Type, ViewMembers> members = [];
     private readonly Utf8JsonWriter json;
 
     private PlanJson(Utf8JsonWriter json) => this.json = json;
@@ -42,7 +42,7 @@ internal sealed class PlanJson
         var speech = Speech.Of(plan.Brief.Company.Units);
         return plan.Findings.Select(finding => (
             finding.Rule,
-            finding.Accepted is null ? SnakeCase.Of(finding.Severity.ToString()) : "accepted",
+            finding.Accepted is null ? finding.Severity.Word() : "accepted",
             finding.Where.Text,
             speech.Say(finding.Says)));
     }
@@ -112,12 +112,7 @@ internal sealed class PlanJson
 
     private void WriteView(object view)
     {
-        if (!members.TryGetValue(view.GetType(), out var shown))
-        {
-            shown = new ViewMembers(view.GetType());
-            members.Add(view.GetType(), shown);
-        }
-
+        var shown = ViewMembers.Of(view.GetType());
         json.WriteStartObject();
         foreach (var name in shown.Names)
         {

@@ -25,21 +25,17 @@ internal static class NewCommand
             return ExitCode.BrokenInput;
         }
 
-        foreach (var files in Starter().GroupBy(file => Path.GetDirectoryName(file.Path) ?? "").OrderBy(group => group.Key, StringComparer.Ordinal))
+        if (FolderWriter.Write(folder, [.. Starter()]) is { } refusal)
         {
-            var named = files.Select(file => (Path.GetFileName(file.Path), file.Bytes)).ToList();
-            if (FolderWriter.Write(Path.Combine(folder, files.Key), named) is { } refusal)
-            {
-                terminal.Complain([$"Nothing was written to {folder}: {refusal}"], "Name another folder.");
-                return ExitCode.BrokenInput;
-            }
+            terminal.Complain([$"Nothing was written to {folder}: {refusal}"], "Name another folder.");
+            return ExitCode.BrokenInput;
         }
 
         terminal.Say($"Written to {folder}. Next: advance build {Path.Combine(folder, "gig")}");
         return ExitCode.Done;
     }
 
-    private static IEnumerable<(string Path, ReadOnlyMemory<byte> Bytes)> Starter()
+    private static IEnumerable<(string Name, ReadOnlyMemory<byte> Bytes)> Starter()
     {
         var assembly = Assembly.GetExecutingAssembly();
         foreach (var name in assembly.GetManifestResourceNames().Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)).Order(StringComparer.Ordinal))

@@ -36,13 +36,13 @@ internal static class RulesCommand
     private static string List()
     {
         var width = RuleBook.Rules.Max(rule => rule.Name.Length);
-        return string.Join("\n", RuleBook.Rules.Select(rule => $"{rule.Name.PadRight(width)}  {Word(rule.Severity),-7}  {rule.Catches}"));
+        return string.Join("\n", RuleBook.Rules.Select(rule => $"{rule.Name.PadRight(width)}  {rule.Severity.Word(),-7}  {rule.Catches}"));
     }
 
     private static string Explain(Rule rule)
     {
         var text = new StringBuilder();
-        text.Append($"{rule.Name} ({Word(rule.Severity)})\n");
+        text.Append($"{rule.Name} ({rule.Severity.Word()})\n");
         text.Append($"  catches  {rule.Catches}\n");
         text.Append($"  why      {rule.Why}\n");
         text.Append($"  cures    {rule.Cures}\n");
@@ -50,11 +50,4 @@ internal static class RulesCommand
         text.Append($"  unknown  what cannot be judged is a {(rule.LifeOrFuse ? "stop" : "concern")}");
         return text.ToString();
     }
-
-    private static string Word(Severity severity) => severity switch
-    {
-        Severity.Stop => "stop",
-        Severity.Concern => "concern",
-        _ => "note",
-    };
 }

@@ -32,13 +32,7 @@ internal static class JsonFindings
     {
         json.WriteStartObject();
         json.WriteString("rule", finding.Rule);
-        json.WriteString("severity", finding.Severity switch
-        {
-            Severity.Error => "error",
-            Severity.Stop => "stop",
-            Severity.Concern => "concern",
-            _ => "note",
-        });
+        json.WriteString("severity", finding.Severity.Word());
         json.WriteString("file", finding.At.File);
         json.WriteNumber("line", finding.At.Line);
         json.WriteNumber("column", finding.At.Column);

@@ -19,12 +19,6 @@ internal static class ShortFindings
     }
 
     /// <summary>The severity, and whether somebody took it upon themselves.</summary>
-    public static string Word(Finding finding) => (finding.Severity, finding.Accepted) switch
-    {
-        (_, { } accepted) => $"accepted by {accepted.By}:",
-        (Severity.Error, _) => "error",
-        (Severity.Stop, _) => "stop",
-        (Severity.Concern, _) => "concern",
-        _ => "note",
-    };
+    public static string Word(Finding finding) =>
+        finding.Accepted is { } accepted ? $"accepted by {accepted.By}:" : finding.Severity.Word();
 }

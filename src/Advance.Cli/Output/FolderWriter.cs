@@ -4,56 +4,108 @@ namespace Advance.Cli.Output;
 internal static class FolderWriter
 {
     private const string Unfinished = ".unfinished";
+    private const string Before = ".before";
 
-    /// <summary>Writes all files into a folder, which is made where it is missing.</summary>
+    /// <summary>Writes all files into a folder, which is made where it is missing. What else is in it stays.</summary>
     /// <param name="folder">Where to.</param>
-    /// <param name="files">Names without folders, and contents.</param>
+    /// <param name="files">Names, with forward slashes for folders below, and contents.</param>
     /// <returns>Null when all was written; otherwise what the system said, and nothing was changed.</returns>
     public static string? Write(string folder, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files)
     {
-        var isNew = !Directory.Exists(folder);
+        var place = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
+        var stage = place + Unfinished;
         try
         {
-            Directory.CreateDirectory(folder);
-            foreach (var (name, bytes) in files)
+            WriteAll(stage, files);
+            if (Directory.Exists(place))
             {
-                WriteThrough(Path.Combine(folder, name + Unfinished), bytes.Span);
+                Replace(place, stage, files);
             }
-
-            foreach (var (name, _) in files)
+            else
             {
-                File.Move(Path.Combine(folder, name + Unfinished), Path.Combine(folder, name), overwrite: true);
+                Directory.Move(stage, place);
             }
 
             return null;
         }
         catch (Exception refusal) when (refusal is IOException or UnauthorizedAccessException)
         {
-            CleanUp(folder, files, isNew);
             return refusal.Message;
+        }
+        finally
+        {
+            Remove(stage);
         }
     }
 
-    // A full disk may show only when the file is flushed.
-    private static void WriteThrough(string path, ReadOnlySpan<byte> bytes)
+    private static void WriteAll(string stage, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files)
     {
-        using var file = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None);
-        file.Write(bytes);
-        file.Flush(flushToDisk: true);
+        foreach (var (name, bytes) in files)
+        {
+            var path = Path.Combine(stage, name);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            using var file = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None);
+            file.Write(bytes.Span);
+
+            // A full disk may show only when the file is flushed.
+            file.Flush(flushToDisk: true);
+        }
     }
 
-    private static void CleanUp(string folder, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files, bool isNew)
+    // Puts each file in its place, and takes all of them out again where one cannot be put.
+    private static void Replace(string place, string stage, IReadOnlyList<(string Name, ReadOnlyMemory<byte> Bytes)> files)
     {
+        var put = new Stack<string>();
         try
         {
             foreach (var (name, _) in files)
             {
-                File.Delete(Path.Combine(folder, name + Unfinished));
+                var path = Path.Combine(place, name);
+                Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+                if (File.Exists(path))
+                {
+                    File.Move(path, path + Before, overwrite: true);
+                }
+
+                put.Push(path);
+                File.Move(Path.Combine(stage, name), path);
+            }
+        }
+        catch (Exception refusal) when (refusal is IOException or UnauthorizedAccessException)
+        {
+            foreach (var path in put)
+            {
+                PutBack(path);
             }
 
-            if (isNew && Directory.Exists(folder))
+            throw;
+        }
+
+        foreach (var path in put)
+        {
+            File.Delete(path + Before);
+        }
+    }
+
+    private static void PutBack(string path)
+    {
+        if (File.Exists(path + Before))
+        {
+            File.Move(path + Before, path, overwrite: true);
+        }
+        else if (File.Exists(path))
+        {
+            File.Delete(path);
+        }
+    }
+
+    private static void Remove(string stage)
+    {
+        try
+        {
+            if (Directory.Exists(stage))
             {
-                Directory.Delete(folder);
+                Directory.Delete(stage, recursive: true);
             }
         }
         catch (Exception refusal) when (refusal is IOException or UnauthorizedAccessException)

@@ -17,4 +17,7 @@ public sealed record Policies
 
     /// <summary><c>free-ports</c>: of each stage box, in and out.</summary>
     public Share FreePorts { get; init; } = new(10, 2);
+
+    /// <summary><c>weight-margin</c>: what is added to a weight, by how it is known.</summary>
+    public WeightMargins WeightMargin { get; init; } = new(0, 5, 10);
 }

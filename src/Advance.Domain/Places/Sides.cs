@@ -5,9 +5,6 @@ namespace Advance.Domain.Places;
 /// <param name="Second">The other side of a pair, never the same as the first; null for one side.</param>
 public readonly record struct Sides(Side First, Side? Second = null)
 {
-    /// <summary>Whether there is a mirrored twin.</summary>
-    public bool ArePair => Second is not null;
-
     /// <summary>One side or two, in the order written.</summary>
     public IReadOnlyList<Side> InOrder => Second is { } second ? [First, second] : [First];
 }

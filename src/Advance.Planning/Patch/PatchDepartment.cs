@@ -16,21 +16,26 @@ public static class PatchDepartment
     public static PatchPlan Choose(Gig gig, Stock stock, Policies policies, SoundPlan sound, Ground ground, PatchPlan? earlier)
     {
         var pieces = new Pieces(Name, stock);
-        var inputs = new PortField(sound.Boxes, PortKind.Input);
-        var outputs = new PortField(sound.Boxes, PortKind.Output);
-        ReserveFeeds(sound.Links, outputs);
+        List<PatchLine> lines =
+        [
+            .. gig.Acts.SelectMany(act => LinesOf(act.Inputs, act.Name, ground, pieces)),
+            .. LinesOf(gig.Sound.AlwaysLive, act: null, ground, pieces),
+        ];
+        List<PatchReturn> returns = [.. gig.Acts.SelectMany(act => ReturnsOf(act, ground, pieces, stock))];
 
-        var earlierPorts = EarlierPorts(earlier);
-        var always = PatchInputs(gig.Sound.AlwaysLive, act: null, inputs, earlierPorts, ground, pieces);
-        var lines = new List<PatchLine>();
-        var returns = new List<PatchReturn>();
-        foreach (var act in gig.Acts)
-        {
-            lines.AddRange(PatchInputs(act.Inputs, act.Name, inputs.ForOneAct(), earlierPorts, ground, pieces));
-            returns.AddRange(PatchMixes(act, outputs.ForOneAct(), earlierPorts, ground, pieces, stock));
-        }
+        var inputs = PortField.Assign(
+            [.. lines.Select(line => new PortWish(line.Address, line.Act, line.Channel, Fixed(line.Row.Port, line.Channel - line.Row.Channels.First, PortKind.Input)))],
+            PortField.PortsOf(sound.Boxes, PortKind.Input),
+            reserved: [],
+            Issued(earlier?.Lines.Select(line => (line.Address, line.Port))));
+        var outputs = PortField.Assign(
+            [.. returns.Select(mix => new PortWish(mix.Address, mix.Act, mix.Number, Fixed(mix.Row.Port, mix.Number - mix.Row.Numbers.First, PortKind.Output)))],
+            PortField.PortsOf(sound.Boxes, PortKind.Output),
+            reserved: [.. sound.Links.Select(link => link.From)],
+            Issued(earlier?.Returns.Select(mix => (mix.Address, mix.Port))));
+        lines = [.. lines.Select((line, index) => line with { Port = inputs[index] })];
+        returns = [.. returns.Select((mix, index) => mix with { Port = outputs[index] })];
 
-        lines.AddRange(always);
         return new PatchPlan(
             lines,
             returns,
@@ -41,11 +46,10 @@ public static class PatchDepartment
             [.. lines.Select(LinkOf).OfType<Link>(), .. returns.Select(LinkOf).OfType<Link>()]);
     }
 
-    private static Dictionary<Address, Port> EarlierPorts(PatchPlan? earlier)
+    private static Dictionary<Address, Port> Issued(IEnumerable<(Address Address, Port? Port)>? patched)
     {
         var ports = new Dictionary<Address, Port>();
-        foreach (var (address, port) in (earlier?.Lines ?? []).Select(line => (line.Address, line.Port))
-            .Concat((earlier?.Returns ?? []).Select(mix => (mix.Address, mix.Port))))
+        foreach (var (address, port) in patched ?? [])
         {
             if (port is not null)
             {
@@ -56,56 +60,31 @@ public static class PatchDepartment
         return ports;
     }
 
-    private static void ReserveFeeds(IEnumerable<Link> links, PortField outputs)
+    private static IEnumerable<PatchLine> LinesOf(IReadOnlyList<InputRow> rows, string? act, Ground ground, Pieces pieces)
     {
-        foreach (var link in links)
+        foreach (var row in rows.OrderBy(row => row.Channels))
         {
-            outputs.TakeFixed(link.From);
-        }
-    }
-
-    private static List<PatchLine> PatchInputs(
-        IReadOnlyList<InputRow> rows, string? act, PortField field, Dictionary<Address, Port> earlier, Ground ground, Pieces pieces)
-    {
-        var lines = new List<PatchLine>();
-        foreach (var row in rows.OrderByDescending(row => row.Port is not null).ThenBy(row => row.Channels))
-        {
+            var spot = ground.Find(row.Place);
             for (var channel = row.Channels.First; channel <= row.Channels.Last; channel++)
             {
                 var address = pieces.At(act ?? EveryAct) / channel;
-                var spot = ground.Find(row.Place);
                 var device = AskForDevice(row, channel - row.Channels.First, address, spot, pieces);
-                var port = Fixed(row.Port, channel - row.Channels.First, PortKind.Input) is { } wanted
-                    ? field.TakeFixed(wanted)
-                    : field.Take(channel, earlier.GetValueOrDefault(address));
-                lines.Add(new PatchLine(address, channel, SourceOf(row, channel), act, row, device, spot, port, Why(row.Port)));
+                yield return new PatchLine(address, channel, SourceOf(row, channel), act, row, device, spot, Port: null, Why(row.Port));
             }
         }
-
-        lines.Sort((a, b) => a.Channel.CompareTo(b.Channel));
-        return lines;
     }
 
-    private static List<PatchReturn> PatchMixes(
-        Act act, PortField field, Dictionary<Address, Port> earlier, Ground ground, Pieces pieces, Stock stock)
+    private static IEnumerable<PatchReturn> ReturnsOf(Act act, Ground ground, Pieces pieces, Stock stock)
     {
-        var returns = new List<PatchReturn>();
-        foreach (var row in act.Mixes.OrderByDescending(row => row.Port is not null).ThenBy(row => row.Numbers))
+        foreach (var row in act.Mixes.OrderBy(row => row.Numbers))
         {
             var spot = ground.Find(row.Place);
             AskForWedges(act, row, spot, pieces, stock);
             for (var number = row.Numbers.First; number <= row.Numbers.Last; number++)
             {
-                var address = pieces.At(act.Name) / "mix" / number;
-                var port = Fixed(row.Port, number - row.Numbers.First, PortKind.Output) is { } wanted
-                    ? field.TakeFixed(wanted)
-                    : field.Take(number, earlier.GetValueOrDefault(address));
-                returns.Add(new PatchReturn(address, number, act.Name, row, spot, port, Why(row.Port)));
+                yield return new PatchReturn(pieces.At(act.Name) / "mix" / number, number, act.Name, row, spot, Port: null, Why(row.Port));
             }
         }
-
-        returns.Sort((a, b) => a.Number.CompareTo(b.Number));
-        return returns;
     }
 
     // A row of several channels names so many devices; where it does not divide, the first channels get one more.

@@ -13,13 +13,7 @@ public static class PowerDepartment
     {
         var pieces = new Pieces(Name, stock);
         var drawn = new Drawn(ground);
-        foreach (var device in gig.Power.Distributions)
-        {
-            var piece = pieces.Ask(
-                pieces.At(device.Name), device.Name, device.Item.Or("TBC"), device.From, ground.Find(device.Place), device.At);
-            drawn.Add(piece.Address, device.Name, Look.Box, device.Place, Footprint.Of(piece.Kind));
-        }
-
+        Devices.Stand(gig.Power.Distributions, pieces, drawn);
         return new PowerPlan(pieces.Made, drawn.Things);
     }
 }

@@ -17,21 +17,10 @@ public static class SoundDepartment
     {
         var pieces = new Pieces(Name, stock);
         var drawn = new Drawn(ground);
-        foreach (var device in gig.Sound.Consoles.Concat(gig.Sound.StageBoxes).Concat(gig.Sound.Processors))
-        {
-            Stand(device, pieces, drawn);
-        }
-
+        Devices.Stand([.. gig.Sound.Consoles, .. gig.Sound.StageBoxes, .. gig.Sound.Processors], pieces, drawn);
         var stacks = gig.Sound.Stacks.SelectMany(stack => Build(stack, company, stock, pieces, drawn)).ToList();
         var boxes = gig.Sound.StageBoxes.Select(device => Count(device, stock)).ToList();
         return new SoundPlan(pieces.Made, [.. Feeds(gig.Sound)], boxes, stacks, drawn.Things);
-    }
-
-    private static void Stand(Device device, Pieces pieces, Drawn drawn)
-    {
-        var piece = pieces.Ask(
-            pieces.At(device.Name), device.Name, device.Item.Or("TBC"), device.From, drawn.Find(device.Place), device.At);
-        drawn.Add(piece.Address, device.Name, Look.Box, device.Place, Footprint.Of(piece.Kind));
     }
 
     private static IEnumerable<StackPlan> Build(Stack stack, Company company, Stock stock, Pieces pieces, Drawn drawn)

@@ -12,12 +12,6 @@ public enum Look
     /// <summary>A loudspeaker stack.</summary>
     Stack,
 
-    /// <summary>A wedge, with its mix.</summary>
-    Wedge,
-
-    /// <summary>A microphone or a player's place.</summary>
-    Person,
-
     /// <summary>A stand that carries lights.</summary>
     LightStand,
 

@@ -63,7 +63,7 @@ public static class StageDepartment
     private static IEnumerable<Thing> EverythingNamed(Gig gig) =>
         gig.Stages.SelectMany(stage => stage.Things).Concat(gig.Around).Concat(gig.Acts.SelectMany(act => act.Backline));
 
-    private static void PlaceDeck(Domain.Gigs.Stage stage, Pieces pieces)
+    private static void PlaceDeck(Stage stage, Pieces pieces)
     {
         if (stage.Decks is not { } decks)
         {
@@ -85,7 +85,7 @@ public static class StageDepartment
             var address = act is null ? pieces.At(thing.Name) : pieces.At(act) / thing.Name;
             var spot = drawn.Find(thing.Place);
             var piece = pieces.Ask(address, thing.Name, thing.Item ?? thing.Name, from, spot, thing.At);
-            drawn.Add(address, thing.Name, look ?? LookOf(thing, piece.Kind), thing.Place, Footprint.Of(piece.Kind, thing.Size), act);
+            drawn.Add(piece.Address, thing.Name, look ?? LookOf(thing, piece.Kind), thing.Place, Footprint.Of(piece.Kind, thing.Size), act);
         }
     }
 

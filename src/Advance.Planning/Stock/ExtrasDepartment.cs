@@ -1,4 +1,6 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Gigs;
+using Advance.Domain.Stocks;
 
 namespace Advance.Planning;
 
@@ -7,8 +9,12 @@ public static class ExtrasDepartment
 {
     private const string Name = "extras";
 
+    /// <summary>Whether a piece is a loose one on hire: it covers a shortage, as a hired piece that is in use does not.</summary>
+    public static bool IsCover(Piece piece) =>
+        piece is { Department: Name, Why: Need.AskedFor } && piece.From.Is(out var owner) && owner.Kind == OwnerKind.Hire;
+
     /// <summary>One piece for each that was asked for; a row without a known count is one piece.</summary>
-    public static IReadOnlyList<Piece> Place(Gig gig, Domain.Stocks.Stock stock)
+    public static IReadOnlyList<Piece> Place(Gig gig, Stock stock)
     {
         var pieces = new Pieces(Name, stock);
         foreach (var extra in gig.Extras)

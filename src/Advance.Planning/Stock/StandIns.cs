@@ -1,5 +1,4 @@
 using Advance.Domain.Facts;
-using Advance.Domain.Stocks;
 
 namespace Advance.Planning;
 
@@ -8,11 +7,8 @@ internal sealed class StandIns
 {
     private readonly List<(string Missing, CountedItem By)> chosen = [];
 
-    /// <summary>Kinds that stand in for others.</summary>
-    public IEnumerable<string> AllocatedTo => chosen.Select(choice => choice.By.Item).Distinct(StringComparer.Ordinal);
-
     /// <summary>Chooses substitutes for everything that is short, in the order of the ids.</summary>
-    public static StandIns Find(IReadOnlyDictionary<string, ItemCount> counts, Domain.Stocks.Stock stock)
+    public static StandIns Find(IReadOnlyDictionary<string, ItemCount> counts)
     {
         var found = new StandIns();
         foreach (var count in counts.Values.OrderBy(count => count.Item, StringComparer.Ordinal))
@@ -20,7 +16,7 @@ internal sealed class StandIns
             var missing = count.Missing ?? 0;
             foreach (var substitute in count.Kind?.Substitutes ?? [])
             {
-                var taken = Math.Min(missing, found.LeftOver(substitute, counts, stock));
+                var taken = Math.Min(missing, found.LeftOver(substitute, counts));
                 if (taken > 0)
                 {
                     found.chosen.Add((count.Item, new CountedItem(taken, substitute)));
@@ -38,11 +34,9 @@ internal sealed class StandIns
     /// <summary>What stands in for this kind.</summary>
     public IReadOnlyList<CountedItem> Of(string item) => [.. chosen.Where(choice => choice.Missing == item).Select(choice => choice.By)];
 
-    private int LeftOver(string item, IReadOnlyDictionary<string, ItemCount> counts, Domain.Stocks.Stock stock)
+    private int LeftOver(string item, IReadOnlyDictionary<string, ItemCount> counts)
     {
-        var left = counts.TryGetValue(item, out var count) ? -count.Missing : Owned(stock.Find(item));
-        return Math.Max(0, (left ?? 0) - For(item));
+        var left = counts.TryGetValue(item, out var count) ? -count.Missing ?? 0 : 0;
+        return Math.Max(0, left - For(item));
     }
-
-    private static int? Owned(Kind? kind) => kind is not null && kind.Owned.Is(out var owned) ? owned - kind.OutForRepair : null;
 }

@@ -11,29 +11,28 @@ namespace Advance.Planning;
 public static class StockDepartment
 {
     /// <summary>Chooses what is pulled. Every piece is on a line or is somebody else's.</summary>
-    public static StockPlan Choose(IReadOnlyList<Piece> pieces, Domain.Stocks.Stock stock, Policies policies)
+    public static StockPlan Choose(IReadOnlyList<Piece> pieces, Stock stock, Policies policies)
     {
-        var ids = pieces.Where(piece => piece.IsPulled).Select(piece => piece.Item).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal);
-        var counts = ids.Select(id => Count(id, pieces, stock, policies)).ToDictionary(count => count.Item, StringComparer.Ordinal);
-        var standIns = StandIns.Find(counts, stock);
-        foreach (var item in standIns.AllocatedTo.Where(item => !counts.ContainsKey(item)))
-        {
-            counts[item] = Count(item, pieces, stock, policies);
-        }
-
-        var lines = counts.Values.Select(count => LineOf(count, standIns)).ToList();
+        // A substitute is counted like what it may stand in for; it comes on the list only when it does.
+        var pulled = pieces.Where(piece => piece.IsPulled).Select(piece => piece.Item).ToHashSet(StringComparer.Ordinal);
+        var counts = pulled.Concat(pulled.SelectMany(id => stock.Find(id)?.Substitutes ?? []))
+            .Distinct(StringComparer.Ordinal)
+            .ToDictionary(id => id, id => Count(id, pieces, stock, policies), StringComparer.Ordinal);
+        var standIns = StandIns.Find(counts);
+        var lines = counts.Values.Where(count => pulled.Contains(count.Item) || standIns.For(count.Item) > 0).Select(count => LineOf(count, standIns)).ToList();
         lines.Sort(ByShelf);
         return new StockPlan(lines, [.. pieces.Where(piece => !piece.IsPulled)]);
     }
 
-    private static ItemCount Count(string item, IReadOnlyList<Piece> pieces, Domain.Stocks.Stock stock, Policies policies)
+    private static ItemCount Count(string item, IReadOnlyList<Piece> pieces, Stock stock, Policies policies)
     {
         var kind = stock.Find(item);
         var ofItem = pieces.Where(piece => piece.Item == item).ToList();
         var doubts = ofItem.Aggregate(Doubts.None, (sum, piece) => sum.With(Doubts.Of(piece.From.Doubt)));
         var need = new Figure<int>(ofItem.Count(piece => piece.IsPulled), doubts, Reason.Derived.It);
         var spare = SpareOf(kind, policies) is { } policy ? Spare(policy.Name, policy.Share, need) : Figure.Count(0);
-        return new ItemCount(item, kind, need, spare, Ready(kind), [.. ofItem.Where(piece => piece.IsPulled)]);
+        var hired = new Figure<int>(ofItem.Count(ExtrasDepartment.IsCover), doubts, Reason.Derived.It);
+        return new ItemCount(item, kind, need, spare, Ready(kind), hired, [.. ofItem.Where(piece => piece.IsPulled)]);
     }
 
     private static (string Name, Share Share)? SpareOf(Kind? kind, Policies policies) => kind?.Role switch
@@ -67,12 +66,13 @@ public static class StockDepartment
             .Put("s", count.Spare)
             .Put("i", Figure.Count(standingIn - covered.Sum(item => item.Count)))
             .Gives((need, spare, moved) => need + spare + moved);
-        var missing = Sum.Of("short", "m = max(0, t - r)", Publication.Arithmetic)
+        var missing = Sum.Of("short", "m = max(0, t - r - h)", Publication.Arithmetic)
             .Put("t", total)
             .Put("r", count.Ready)
-            .Gives((wanted, ready) => Math.Max(0, wanted - ready));
+            .Put("h", count.Hired)
+            .Gives((wanted, ready, hired) => Math.Max(0, wanted - ready - hired));
         return new StockLine(
-            Address.Of("stock") / count.Item, count.Item, count.Kind, count.Need, count.Spare, standingIn, total, count.Ready, covered, missing, count.Pieces);
+            Address.Of("stock") / count.Item, count.Item, count.Kind, count.Need, count.Spare, standingIn, total, count.Ready, covered, count.Hired, missing, count.Pieces);
     }
 
     private static int ByShelf(StockLine a, StockLine b)

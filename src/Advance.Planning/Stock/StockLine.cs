@@ -14,7 +14,8 @@ namespace Advance.Planning;
 /// <param name="Total">What is taken off the shelf, if there are enough: in use, spares and what stands in for others, less what others stand in for.</param>
 /// <param name="Ready">Owned and not out for repair.</param>
 /// <param name="Covered">What others stand in for, best first.</param>
-/// <param name="Short">How many are still missing.</param>
+/// <param name="Hired">How many loose ones come on hire, to cover what is short.</param>
+/// <param name="Short">How many are still missing, with those on hire.</param>
 /// <param name="Pieces">What it is needed for.</param>
 public sealed record StockLine(
     Address Address,
@@ -26,5 +27,6 @@ public sealed record StockLine(
     Figure<int> Total,
     Figure<int> Ready,
     IReadOnlyList<CountedItem> Covered,
+    Figure<int> Hired,
     Figure<int> Short,
     IReadOnlyList<Piece> Pieces);

@@ -12,7 +12,15 @@ internal static class PoliciesShape
         var directBoxes = keys.Defaulted("spare-di", Written.Share, Policies.Default.SpareDirectBoxes, "Spares of each kind of direct box.", Say(Policies.Default.SpareDirectBoxes));
         var stands = keys.Defaulted("spare-stands", Written.Share, Policies.Default.SpareStands, "Spares of each size of stand.", Say(Policies.Default.SpareStands));
         var ports = keys.Defaulted("free-ports", Written.Share, Policies.Default.FreePorts, "What stays free on each stage box, in and out.", Say(Policies.Default.FreePorts));
-        return row => new Policies { SpareMics = mics(row), SpareDirectBoxes = directBoxes(row), SpareStands = stands(row), FreePorts = ports(row) };
+        var margins = keys.Defaulted("weight-margin", WeightMarginsShape.It, Policies.Default.WeightMargin, "What is added to a weight, by how it is known.", "0 %, 5 %, 10 %");
+        return row => new Policies
+        {
+            SpareMics = mics(row),
+            SpareDirectBoxes = directBoxes(row),
+            SpareStands = stands(row),
+            FreePorts = ports(row),
+            WeightMargin = margins(row),
+        };
     });
 
     private static string Say(Share share) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{share.Percent} % at least {share.AtLeast}");

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Advance.Domain.Naming;
 
 namespace Advance.Reading.Phrases;
 

@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using Advance.Domain.Facts;
+using Advance.Domain.Naming;
 
 namespace Advance.Reading.Phrases;
 

@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using Advance.Domain.Facts;
-using Advance.Reading.Phrases;
+using Advance.Domain.Naming;
 using Advance.Reading.Schema;
 using Advance.Reading.Yaml;
 

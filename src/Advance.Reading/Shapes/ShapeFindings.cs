@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Findings;
+using Advance.Domain.Naming;
 using Advance.Domain.Wording;
 using Advance.Reading.Phrases;
 using Advance.Reading.Yaml;

@@ -1,4 +1,4 @@
-using Advance.Reading.Phrases;
+using Advance.Domain.Naming;
 using Advance.Reading.Shapes;
 using Advance.Reading.Yaml;
 

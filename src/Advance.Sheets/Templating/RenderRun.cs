@@ -31,7 +31,6 @@ internal sealed class RenderRun
     /// <summary>False once a part is missing from the output.</summary>
     public bool IsWhole { get; private set; } = true;
 
-    public ViewMembers MembersOf(Type view) => engine.MembersOf(view);
 
     /// <summary>Runs the sheet's own template.</summary>
     public void Print(ParsedTemplate template)

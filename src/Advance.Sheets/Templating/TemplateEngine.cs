@@ -11,7 +11,6 @@ namespace Advance.Sheets.Templating;
 public sealed class TemplateEngine(TemplateLibrary library, TemplateLimits? limits = null)
 {
     private readonly Dictionary<string, ParsedTemplate> parsed = new(StringComparer.Ordinal);
-    private readonly Dictionary<Type, ViewMembers> members = [];
     private readonly TemplateParser parser = new(library);
 
     internal TemplateLibrary Library => library;
@@ -55,23 +54,12 @@ public sealed class TemplateEngine(TemplateLibrary library, TemplateLimits? limi
         return template;
     }
 
-    internal ViewMembers MembersOf(Type view)
-    {
-        if (!members.TryGetValue(view, out var found))
-        {
-            found = new ViewMembers(view);
-            members.Add(view, found);
-        }
-
-        return found;
-    }
-
     private static RenderedTemplate Failed(string name, Frame frame, IReadOnlyList<TemplateFault> faults) =>
         new(name, "", new SourceMap([new Piece(0, frame, 0, IsCopied: true)]), faults, IsWhole: false);
 
-    private ScriptObject Globals(object view)
+    private static ScriptObject Globals(object view)
     {
-        var shown = MembersOf(view.GetType());
+        var shown = ViewMembers.Of(view.GetType());
         var globals = new ScriptObject();
         foreach (var name in shown.Names)
         {

@@ -103,7 +103,7 @@ internal sealed class TemplateScope : TemplateContext
     {
         IScriptObject or string or IList or IConvertible => base.GetMemberAccessorImpl(target),
         GivenParameters or Unknown => NullAccessor.Default,
-        _ => run.MembersOf(target.GetType()),
+        _ => ViewMembers.Of(target.GetType()),
     };
 
     protected override IListAccessor? GetListAccessorImpl(object target, Type type) =>

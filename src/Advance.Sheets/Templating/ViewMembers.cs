@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Reflection;
 using Scriban;
 using Scriban.Parsing;
@@ -8,14 +9,19 @@ namespace Advance.Sheets.Templating;
 /// <summary>Shows the public properties of one type of view to templates: read only, in snake case, and words of an enumeration as text.</summary>
 internal sealed class ViewMembers : IObjectAccessor
 {
+    private static readonly ConcurrentDictionary<Type, ViewMembers> Known = new();
+
     private readonly Dictionary<string, PropertyInfo> members;
 
-    public ViewMembers(Type view)
+    private ViewMembers(Type view)
     {
         members = view.GetProperties(BindingFlags.Public | BindingFlags.Instance)
             .Where(property => property.GetIndexParameters().Length == 0)
             .ToDictionary(property => SnakeCase.Of(property.Name), StringComparer.Ordinal);
     }
+
+    /// <summary>The members of a type, looked up once.</summary>
+    public static ViewMembers Of(Type view) => Known.GetOrAdd(view, static type => new ViewMembers(type));
 
     public IReadOnlyCollection<string> Names => members.Keys;
 

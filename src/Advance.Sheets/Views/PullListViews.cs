@@ -89,6 +89,11 @@ internal static class PullListViews
             yield return $"{broken} out for repair";
         }
 
+        if (line.Hired.Value is > 0 and var hired)
+        {
+            yield return $"{hired} on hire";
+        }
+
         foreach (var other in line.Covered)
         {
             yield return $"{other.Count} {other.Item} instead";

@@ -20,7 +20,7 @@ internal sealed class TooFew : Rule<TooFew.Case>
 
     public override Publication Source => Publication.CommonPractice;
 
-    protected override IEnumerable<Case> Cases(Plan plan) => plan.Stock.Lines.Select(line => CaseOf(line, plan));
+    protected override IEnumerable<Case> Cases(Plan plan) => plan.Stock.Lines.Select(CaseOf);
 
     protected override Said Say(Case found) => found switch
     {
@@ -38,10 +38,9 @@ internal sealed class TooFew : Rule<TooFew.Case>
             $"{found.Wanted} wanted, {found.Line.Ready.Value ?? 0} ready"),
     };
 
-    private static Case CaseOf(StockLine line, Plan plan)
+    private static Case CaseOf(StockLine line)
     {
-        var hired = plan.Stock.FromOthers.Count(piece => piece.Item == line.Item && piece.From.Is(out var owner) && owner.Kind == OwnerKind.Hire);
-        var missing = Math.Max(0, (line.Short.Value ?? 0) - hired);
+        var missing = line.Short.Value ?? 0;
         var verdict = line.Short.Value is null ? Verdict.CannotBeJudged : missing > 0 ? Verdict.Fails : Verdict.Holds;
         var at = line.Pieces.Select(piece => piece.Why).OfType<Need.AskedFor>().Select(need => need.At).Order().FirstOrDefault(line.Kind?.At ?? Mark.Nowhere);
         return new Case(line, line.Total.Value ?? 0, missing, at, verdict);

@@ -1,3 +1,4 @@
+using Advance.Domain.Naming;
 using Advance.Sheets.Markup.Scanning;
 using Advance.Sheets.Markup.Subset;
 using Advance.Sheets.Templating;
@@ -48,7 +49,7 @@ internal sealed class FormFinder(MarkupFaults faults)
     {
         var written = words?.Value ?? "";
         faults.Add(words?.At ?? tag.At, $"`{tag.Name}` needs a class here that says what it is.", NearestName.Cure(written, Classes(forms)));
-        if (NearestName.Of(written, Classes(forms)) is not { } nearest)
+        if (Nearest.To(written, Classes(forms)) is not { } nearest)
         {
             return null;
         }
@@ -102,7 +103,7 @@ internal sealed class FormFinder(MarkupFaults faults)
                 faults.Add(
                     attribute.At,
                     $"`{attribute.Name}=\"{attribute.Value}\"` is not {rule.Value.Says}.",
-                    NearestName.Of(attribute.Value, rule.Value.Words) is { } nearest ? $"Did you mean `{nearest}`?" : "",
+                    Nearest.To(attribute.Value, rule.Value.Words) is { } nearest ? $"Did you mean `{nearest}`?" : "",
                     attribute.Name.Length);
             }
             else

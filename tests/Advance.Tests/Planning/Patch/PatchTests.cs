@@ -58,15 +58,42 @@ public sealed class PatchTests
     });
 
     [Fact]
-    public void One_more_line_moves_no_other_once_a_plan_was_issued() => Gen.Select(Briefs, Gen.Int[21, 40]).Sample((brief, channel) =>
+    public void One_more_line_moves_no_other_once_a_plan_was_issued() => Gen.Select(Briefs, Gen.Int[1, 40], Gen.Bool).Sample((brief, channel, isForAll) =>
     {
         var issued = Planner.Plan(brief);
-        var acts = brief.Gig.Acts;
-        var more = acts[0] with { Inputs = [Gigs.Line(channel), .. acts[0].Inputs] };
-        var next = Planner.Plan(brief with { Gig = brief.Gig with { Acts = [more, .. acts.Skip(1)] } }, issued);
-        var ports = next.Patch.Lines.ToDictionary(line => line.Address, line => line.Port);
+        if (issued.Patch.Lines.Any(line => line.Channel == channel))
+        {
+            return;
+        }
+
+        // A line for every act needs a port that every act has free; where there is none, having ports goes before keeping them.
+        if (isForAll && issued.Patch.Lines.Select(line => line.Port).OfType<Port>().Distinct().Count() == issued.Patch.Ports.Value)
+        {
+            return;
+        }
+
+        var ports = Planner.Plan(brief with { Gig = WithLine(brief.Gig, channel, isForAll) }, issued).Patch.Lines.ToDictionary(line => line.Address, line => line.Port);
         Assert.All(issued.Patch.Lines.Where(line => line.Port is not null), line => Assert.Equal(line.Port, ports[line.Address]));
     });
+
+    [Fact]
+    public void A_line_for_every_act_gets_a_port_even_where_that_moves_one_that_was_issued()
+    {
+        var (first, second) = (Gigs.Act("First", Gigs.Line(1)), Gigs.Act("Second", Gigs.Line(2)));
+        var gig = Gigs.Gig(first, second).WithBox("box");
+        var issued = Planner.Plan(Gigs.Brief(gig, Gigs.Box("box", 2)));
+        var next = Planner.Plan(Gigs.Brief(gig with { Sound = gig.Sound with { AlwaysLive = [Gigs.Line(3)] } }, Gigs.Box("box", 2)), issued);
+        Assert.All(next.Patch.Lines, line => Assert.NotNull(line.Port));
+    }
+
+    [Fact]
+    public void A_new_line_of_a_low_number_does_not_take_the_port_that_another_was_issued_with()
+    {
+        // Channel 9 has no port of its own number on a box of four, so it was issued with the first one.
+        var issued = Planner.Plan(Gigs.Brief(Gigs.Gig(Gigs.Act("Duo", Gigs.Line(9))).WithBox("box"), Gigs.Box("box", 4)));
+        var next = Planner.Plan(Gigs.Brief(Gigs.Gig(Gigs.Act("Duo", Gigs.Line(1), Gigs.Line(9))).WithBox("box"), Gigs.Box("box", 4)), issued);
+        Assert.Equal(["1 SB1 in 2", "9 SB1 in 1"], next.Patch.Lines.Select(line => $"{line.Channel} {line.Port}"));
+    }
 
     [Fact]
     public void The_order_in_which_rows_are_written_does_not_matter() => Gen.Select(Briefs, Gen.Int[0, 1000]).Sample((brief, seed) =>
@@ -75,6 +102,10 @@ public sealed class PatchTests
         var shuffled = brief with { Gig = brief.Gig with { Acts = acts } };
         Assert.Equal(Ports(Planner.Plan(brief)), Ports(Planner.Plan(shuffled)));
     });
+
+    private static Gig WithLine(Gig gig, int channel, bool isForAll) => isForAll
+        ? gig with { Sound = gig.Sound with { AlwaysLive = [Line(channel), .. gig.Sound.AlwaysLive] } }
+        : gig with { Acts = [gig.Acts[0] with { Inputs = [Line(channel), .. gig.Acts[0].Inputs] }, .. gig.Acts.Skip(1)] };
 
     private static IEnumerable<string> Ports(Plan plan) => plan.Patch.Lines.Select(line => $"{line.Address} {line.Port}");
 

@@ -56,6 +56,36 @@ public sealed class StockTests
         Assert.Equal([doubt], line.Total.RestsOn);
     }
 
+    [Fact]
+    public void What_is_hired_is_not_short_on_any_sheet()
+    {
+        var extras = new[] { Extra("radio", 3, OwnerKind.Shop), Extra("radio", 1, OwnerKind.Hire) };
+        var plan = Planner.Plan(Gigs.Brief(Gigs.Gig() with { Extras = extras }, Gigs.Kind("radio", 2)));
+        var line = Assert.Single(plan.Stock.Lines);
+        Assert.Equal((3, 1, 0), (line.Total.Value, line.Hired.Value, line.Short.Value));
+        Assert.Empty(plan.Findings);
+    }
+
+    [Fact]
+    public void A_hired_piece_that_is_in_use_covers_no_other()
+    {
+        var gig = Gigs.Gig().WithBox("box").WithBox("box");
+        var (first, second) = (gig.Sound.StageBoxes[0], gig.Sound.StageBoxes[1]);
+        var hired = first with { From = Given.Of(new Owner(OwnerKind.Hire, "Vale"), Gigs.Here) };
+        var plan = Planner.Plan(Gigs.Brief(gig with { Sound = gig.Sound with { StageBoxes = [hired, second] } }, Gigs.Box("box", 4) with { Owned = Given.Of(0, Gigs.Here) }));
+        Assert.Equal(1, Assert.Single(plan.Stock.Lines).Short.Value);
+        Assert.Contains(plan.Findings, finding => finding.Rule == "stock/too-few");
+    }
+
+    [Fact]
+    public void What_comes_along_with_a_hired_piece_covers_nothing_of_ours()
+    {
+        var radio = Gigs.Kind("radio", 1) with { With = [new CountedItem(1, "lead")] };
+        var extras = new[] { Extra("radio", 1, OwnerKind.Shop), Extra("radio", 1, OwnerKind.Hire) };
+        var plan = Planner.Plan(Gigs.Brief(Gigs.Gig() with { Extras = extras }, radio, Gigs.Kind("lead", 0)));
+        Assert.Equal(1, Assert.Single(plan.Stock.Lines, line => line.Item == "lead").Short.Value);
+    }
+
     private static string Id(int kind) => $"kind-{(char)('a' + kind)}";
 
     private static Extra Extra(string item, int count, OwnerKind from) =>

@@ -1,3 +1,4 @@
+using Advance.Domain.Naming;
 using Advance.Sheets.Templating;
 
 namespace Advance.Tests.Sheets.Templating;
@@ -12,7 +13,7 @@ public sealed class NearestNameTests
     [InlineData("labels", "label")]
     [InlineData("zzz", null)]
     [InlineData("", null)]
-    public void The_fewest_changed_letters_win(string written, string? meant) => Assert.Equal(meant, NearestName.Of(written, ["label", "table", "colspan"]));
+    public void The_fewest_changed_letters_win(string written, string? meant) => Assert.Equal(meant, Nearest.To(written, ["label", "table", "colspan"]));
 
     [Fact]
     public void A_long_list_is_not_told()
