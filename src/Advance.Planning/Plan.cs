@@ -8,11 +8,15 @@ namespace Advance.Planning;
 /// <param name="Brief">What it was worked out from.</param>
 /// <param name="Stage">What stands where.</param>
 /// <param name="Sound">The sound system.</param>
+/// <param name="Drive">How the signal gets to every box.</param>
 /// <param name="Lighting">Fixtures and stands.</param>
-/// <param name="Power">Distributions.</param>
+/// <param name="Power">Services, distributions, circuits.</param>
 /// <param name="Patch">What is patched to what.</param>
+/// <param name="Cables">Every run and its leads.</param>
 /// <param name="Stock">What the shop pulls.</param>
+/// <param name="Voltage">What comes out at the end of each lead.</param>
 /// <param name="Load">What that weighs.</param>
+/// <param name="Crew">What is done by whom, in order.</param>
 /// <param name="Pieces">Every physical thing, in the order of their addresses.</param>
 /// <param name="Links">Every connection, in the order of their addresses.</param>
 /// <param name="Findings">What the rules have to say, heaviest first.</param>
@@ -20,11 +24,15 @@ public sealed record Plan(
     Brief Brief,
     StagePlan Stage,
     SoundPlan Sound,
+    DrivePlan Drive,
     LightingPlan Lighting,
     PowerPlan Power,
     PatchPlan Patch,
+    CablePlan Cables,
     StockPlan Stock,
+    VoltagePlan Voltage,
     LoadPlan Load,
+    CrewPlan Crew,
     IReadOnlyList<Piece> Pieces,
     IReadOnlyList<Link> Links,
     IReadOnlyList<Finding> Findings)
@@ -39,6 +47,18 @@ public sealed record Plan(
             return day is not null && day.Date.Is(out WrittenDate date) && date.Year is { } year ? date.Resolve(new DateOnly(year, 1, 1)) : null;
         }
     }
+
+    /// <summary>Every figure that is printed with its working or may be asked about, in the order of the addresses.</summary>
+    public IReadOnlyList<Stated> Figures { get; } =
+    [
+        .. new[] { Drive.Figures, Lighting.Figures, Power.Figures, Patch.Figures, Cables.Figures, Stock.Figures, Voltage.Figures, Load.Figures, Crew.Figures }
+            .SelectMany(figures => figures)
+            .OrderBy(stated => stated.Address),
+    ];
+
+    /// <summary>What was chosen, for the next issue to stay near to.</summary>
+    public Choices Chosen { get; } =
+        new(new[] { Patch.Chosen, Drive.Chosen, Lighting.Chosen, Power.Chosen, Cables.Chosen }.SelectMany(choices => choices.InOrder));
 
     /// <summary>Whether something keeps the package from being issued.</summary>
     public bool IsStopped => Findings.Any(finding => finding.Stops);

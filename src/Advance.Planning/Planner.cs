@@ -7,29 +7,41 @@ public static class Planner
 {
     /// <summary>Works everything out.</summary>
     /// <param name="brief">What was written.</param>
-    /// <param name="earlier">The plan of the last issue; what it chose is kept wherever it still can be. Null for a first plan.</param>
-    public static Plan Plan(Brief brief, Plan? earlier = null)
+    /// <param name="earlier">What was chosen for the last issue; it is kept wherever it still can be. Null for a first plan.</param>
+    public static Plan Plan(Brief brief, Choices? earlier = null)
     {
         var (gig, venue, company, stock) = brief;
+        var policies = company.Policies;
+        earlier ??= Choices.None;
 
         // Place: what stands and hangs where.
         var ground = StageDepartment.Survey(gig);
         var stage = StageDepartment.Place(gig, venue, stock, ground);
         var sound = SoundDepartment.Place(gig, company, stock, ground);
-        var lighting = LightingDepartment.Place(gig, stock, ground);
-        var power = PowerDepartment.Place(gig, stock, ground);
+        var lights = LightingDepartment.Place(gig, stock, ground);
+        var placed = PowerDepartment.Place(gig, stock, ground);
         var extras = ExtrasDepartment.Place(gig, stock);
+        var routes = Routes.Survey(gig, ground);
 
-        // Choose: ports, and what is pulled. Nothing after this adds a piece.
-        var patch = PatchDepartment.Choose(gig, stock, company.Policies, sound, ground, earlier?.Patch);
-        var backbone = Backbone.Of([stage.Pieces, sound.Pieces, lighting.Pieces, power.Pieces, extras, patch.Pieces], [sound.Links, patch.Links]);
-        var pull = StockDepartment.Choose(backbone.Pieces, stock, company.Policies);
+        // Choose: ports, addresses, circuits, leads, and what is pulled. Nothing after this adds a piece.
+        var patch = PatchDepartment.Choose(gig, stock, policies, sound, ground, routes, earlier);
+        var drive = DriveDepartment.Choose(gig, company, stock, sound, earlier);
+        var lighting = LightingDepartment.Choose(gig, stock, policies, lights, earlier);
+        List<Piece> powered = [.. stage.Pieces, .. sound.Pieces, .. lighting.Pieces, .. patch.Pieces, .. extras];
+        var power = PowerDepartment.Choose(brief, placed, powered, ground, routes, earlier);
+        List<Link> links = [.. sound.Links, .. patch.Links, .. drive.Links, .. lighting.Links, .. power.Links];
+        var cables = CableDepartment.Choose(links, gig, stock, policies, routes, earlier);
+        var backbone = Backbone.Of([powered, power.Pieces, cables.Pieces], [links]);
+        var pull = StockDepartment.Choose(backbone.Pieces, stock, policies);
 
         // Settle: figures from what was chosen.
-        var load = TruckDepartment.Settle(pull, company.Policies);
+        var voltage = PowerDepartment.Settle(brief, power, cables);
+        var load = TruckDepartment.Settle(pull, policies);
+        var crew = CrewDepartment.Settle(brief, backbone, power, cables, pull);
 
         // Judge: the rules see the finished plan, and only here.
-        var plan = new Plan(brief, stage, sound, lighting, power, patch, pull, load, backbone.Pieces, backbone.Links, Findings: []);
+        var plan = new Plan(
+            brief, stage, sound, drive, lighting, power, patch, cables, pull, voltage, load, crew, backbone.Pieces, backbone.Links, Findings: []);
         return plan with { Findings = Judges.Judge(plan) };
     }
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using Advance.Domain.Facts;
+using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Golden;
@@ -17,7 +18,7 @@ internal static class PlanText
 
         foreach (var link in plan.Links)
         {
-            text.Append($"link {link.From} -> {link.To} ({link.Carries})\n");
+            text.Append($"link {link.From.Port} -> {link.To.Port} ({link.Carries})\n");
         }
 
         foreach (var thing in plan.Stage.Things.Concat(plan.Sound.Things).Concat(plan.Power.Things).Concat(plan.Lighting.Things))
@@ -31,8 +32,20 @@ internal static class PlanText
                 $"stock {line.Item}: need {line.Need.Value}, spare {line.Spare.Value}, total {line.Total.Value}, ready {line.Ready.Value}, short {line.Short.Value}{Doubtful(line.Total.RestsOn)}\n");
         }
 
+        foreach (var (address, choice) in plan.Chosen.InOrder)
+        {
+            text.Append($"chosen {address}: {choice}\n");
+        }
+
+        foreach (var stated in plan.Figures.Where(stated => !stated.Address.Text.StartsWith("stock/", StringComparison.Ordinal)))
+        {
+            text.Append($"figure {stated.Address}: {Said(stated.Value)}{Doubtful(stated.RestsOn)}\n");
+        }
+
         return text.ToString();
     }
+
+    private static string Said(object? value) => value is null ? "unknown" : Speech.Metric.Say(value);
 
     private static string Owner(Given<Owner> from) => from.Is(out var owner) ? owner.Kind.ToString() : "unknown";
 

@@ -122,7 +122,38 @@ public sealed class Sum<A, B, C>
         this.c = c;
     }
 
+    /// <summary>Puts in the fourth value.</summary>
+    public Sum<A, B, C, D> Put<D>(string symbol, Figure<D> figure)
+        where D : struct, IComparable<D> => new(sum, a, b, c, sum.Add(symbol, figure));
+
     /// <summary>Works it out; unknown where an input is.</summary>
     public Figure<R> Gives<R>(Func<A, B, C, R> formula)
         where R : struct, IComparable<R> => sum.Close<R>(a is { } x && b is { } y && c is { } z ? formula(x, y, z) : null);
+}
+
+/// <summary>A working with four inputs.</summary>
+public sealed class Sum<A, B, C, D>
+    where A : struct
+    where B : struct
+    where C : struct
+    where D : struct
+{
+    private readonly Sum sum;
+    private readonly A? a;
+    private readonly B? b;
+    private readonly C? c;
+    private readonly D? d;
+
+    internal Sum(Sum sum, A? a, B? b, C? c, D? d)
+    {
+        this.sum = sum;
+        this.a = a;
+        this.b = b;
+        this.c = c;
+        this.d = d;
+    }
+
+    /// <summary>Works it out; unknown where an input is.</summary>
+    public Figure<R> Gives<R>(Func<A, B, C, D, R> formula)
+        where R : struct, IComparable<R> => sum.Close<R>(a is { } x && b is { } y && c is { } z && d is { } w ? formula(x, y, z, w) : null);
 }

@@ -7,6 +7,7 @@ namespace Advance.Planning;
 /// <param name="Address">Its name in the plan.</param>
 /// <param name="From">Where the signal or the power comes from.</param>
 /// <param name="To">Where it goes.</param>
-/// <param name="Carries">What runs through: <c>mic-line</c>, <c>line</c>, <c>network</c>.</param>
+/// <param name="Carries">What runs through: <c>mic-line</c>, <c>line</c>, <c>network</c>, <c>mains</c>, <c>lighting-control</c>, <c>speaker</c>.</param>
+/// <param name="RestsOn">The open questions about where it goes.</param>
 /// <param name="At">Where somebody wrote what it rests on.</param>
-public sealed record Link(Address Address, Port From, Port To, string Carries, Mark At);
+public sealed record Link(Address Address, LinkEnd From, LinkEnd To, string Carries, Doubts RestsOn, Mark At);

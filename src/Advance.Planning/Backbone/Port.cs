@@ -1,3 +1,4 @@
+using System.Globalization;
 using Advance.Domain.Facts;
 
 namespace Advance.Planning;
@@ -10,6 +11,23 @@ public sealed record Port(string Device, PortKind Kind, int? Number)
 {
     /// <summary><c>SB1 in 3</c>.</summary>
     public override string ToString() => $"{Device} {Word(Kind)}{(Number is { } number ? $" {number}" : "")}";
+
+    /// <summary>Reads a port that was printed; null for what is none.</summary>
+    public static Port? Read(string text)
+    {
+        var words = text.Split(' ');
+        var number = words.Length > 2 && int.TryParse(words[^1], NumberStyles.None, CultureInfo.InvariantCulture, out var read) ? read : (int?)null;
+        var kindAt = words.Length - (number is null ? 1 : 2);
+        PortKind? kind = kindAt < 1 ? null : words[kindAt] switch
+        {
+            "in" => PortKind.Input,
+            "out" => PortKind.Output,
+            "outlet" => PortKind.Outlet,
+            "link" => PortKind.Link,
+            _ => null,
+        };
+        return kind is { } known ? new Port(string.Join(' ', words[..kindAt]), known, number) : null;
+    }
 
     private static string Word(PortKind kind) => kind switch
     {

@@ -1,15 +1,16 @@
+using Advance.Domain.Companies;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
 
 namespace Advance.Planning;
 
-/// <summary>Places lighting stands, fixtures and their desk.</summary>
+/// <summary>Places lighting stands, fixtures and their desk, and gives each fixture its address.</summary>
 public static class LightingDepartment
 {
     private const string Name = "lighting";
 
     /// <summary>Places it all.</summary>
-    public static LightingPlan Place(Gig gig, Stock stock, Ground ground)
+    public static LightingPlacement Place(Gig gig, Stock stock, Ground ground)
     {
         var pieces = new Pieces(Name, stock);
         var drawn = new Drawn(ground);
@@ -32,7 +33,14 @@ public static class LightingDepartment
             }
         }
 
-        return new LightingPlan(pieces.Made, drawn.Things);
+        return new LightingPlacement(pieces.Made, drawn.Things);
+    }
+
+    /// <summary>Chooses addresses and lines.</summary>
+    public static LightingPlan Choose(Gig gig, Stock stock, Policies policies, LightingPlacement placed, Choices earlier)
+    {
+        _ = (gig, stock, policies, earlier);
+        return new LightingPlan(placed.Pieces, placed.Things, [], [], Choices.None);
     }
 
     private static void Stand(Position position, Pieces pieces, Drawn drawn)

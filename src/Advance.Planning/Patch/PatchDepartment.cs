@@ -13,8 +13,10 @@ public static class PatchDepartment
     private const string EveryAct = "always live";
 
     /// <summary>Chooses ports. A line keeps the port it had in the earlier issue where it can.</summary>
-    public static PatchPlan Choose(Gig gig, Stock stock, Policies policies, SoundPlan sound, Ground ground, PatchPlan? earlier)
+    public static PatchPlan Choose(
+        Gig gig, Stock stock, Policies policies, SoundPlan sound, Ground ground, Routes routes, Choices earlier)
     {
+        _ = routes;
         var pieces = new Pieces(Name, stock);
         List<PatchLine> lines =
         [
@@ -27,31 +29,36 @@ public static class PatchDepartment
             [.. lines.Select(line => new PortWish(line.Address, line.Act, line.Channel, Fixed(line.Row.Port, line.Channel - line.Row.Channels.First, PortKind.Input)))],
             PortField.PortsOf(sound.Boxes, PortKind.Input),
             reserved: [],
-            Issued(earlier?.Lines.Select(line => (line.Address, line.Port))));
+            Issued(earlier, lines.Select(line => line.Address)));
         var outputs = PortField.Assign(
             [.. returns.Select(mix => new PortWish(mix.Address, mix.Act, mix.Number, Fixed(mix.Row.Port, mix.Number - mix.Row.Numbers.First, PortKind.Output)))],
             PortField.PortsOf(sound.Boxes, PortKind.Output),
-            reserved: [.. sound.Links.Select(link => link.From)],
-            Issued(earlier?.Returns.Select(mix => (mix.Address, mix.Port))));
+            reserved: [.. sound.Links.Select(link => link.From.Port)],
+            Issued(earlier, returns.Select(mix => mix.Address)));
         lines = [.. lines.Select((line, index) => line with { Port = inputs[index] })];
         returns = [.. returns.Select((mix, index) => mix with { Port = outputs[index] })];
 
+        var uses = sound.Boxes.SelectMany(box => PortCount.Uses(box, lines, returns, sound.Links, policies)).ToList();
         return new PatchPlan(
             lines,
             returns,
-            [.. sound.Boxes.SelectMany(box => PortCount.Uses(box, lines, returns, sound.Links, policies))],
+            uses,
             PortCount.All(sound.Boxes.Select(box => box.Inputs)),
             PortCount.All(sound.Boxes.Select(box => box.Outputs)),
             pieces.Made,
-            [.. lines.Select(LinkOf).OfType<Link>(), .. returns.Select(LinkOf).OfType<Link>()]);
+            [.. lines.Select(line => LinkOf(line, sound.Boxes, ground)).OfType<Link>(), .. returns.Select(mix => LinkOf(mix, sound.Boxes, ground)).OfType<Link>()],
+            [.. uses.SelectMany(use => use.Figures)],
+            new Choices([.. lines.Select(line => Chosen(line.Address, line.Port)).Concat(returns.Select(mix => Chosen(mix.Address, mix.Port))).OfType<KeyValuePair<Address, string>>()]));
     }
 
-    private static Dictionary<Address, Port> Issued(IEnumerable<(Address Address, Port? Port)>? patched)
+    private static KeyValuePair<Address, string>? Chosen(Address address, Port? port) => port is null ? null : new(address, port.ToString());
+
+    private static Dictionary<Address, Port> Issued(Choices earlier, IEnumerable<Address> addresses)
     {
         var ports = new Dictionary<Address, Port>();
-        foreach (var (address, port) in patched ?? [])
+        foreach (var address in addresses)
         {
-            if (port is not null)
+            if (earlier.Of(address) is { } written && Port.Read(written) is { } port)
             {
                 ports[address] = port;
             }
@@ -143,11 +150,33 @@ public static class PatchDepartment
         return isPair ? $"{row.Source[..^4]} {(index == 0 ? "L" : "R")}" : $"{row.Source} {index + 1}";
     }
 
-    private static Link? LinkOf(PatchLine line) => line.Port is null
+    private static Link? LinkOf(PatchLine line, IReadOnlyList<PortBox> boxes, Ground ground) => line.Port is not { } port
         ? null
-        : new Link(Address.Of("link") / line.Address.Text, new Port(line.Source, PortKind.Output, Number: null), line.Port, "mic-line", line.Row.At);
+        : new Link(
+            Address.Of("link") / line.Address.Text,
+            new LinkEnd(new Port(line.Source, PortKind.Output, Number: null), Connector(line.Device?.Kind, PortKind.Output), line.Spot),
+            new LinkEnd(port, Connector(boxes, port), BoxSpot(boxes, port, ground)),
+            "mic-line",
+            line.RestsOn,
+            line.Row.At);
 
-    private static Link? LinkOf(PatchReturn mix) => mix.Port is null
+    private static Link? LinkOf(PatchReturn mix, IReadOnlyList<PortBox> boxes, Ground ground) => mix.Port is not { } port
         ? null
-        : new Link(Address.Of("link") / mix.Address.Text, mix.Port, new Port(mix.Row.For, PortKind.Input, Number: null), "line", mix.Row.At);
+        : new Link(
+            Address.Of("link") / mix.Address.Text,
+            new LinkEnd(port, Connector(boxes, port), BoxSpot(boxes, port, ground)),
+            new LinkEnd(new Port(mix.Row.For, PortKind.Input, Number: null), "xlr-3", mix.Spot),
+            "mic-line",
+            mix.RestsOn,
+            mix.Row.At);
+
+    private static string Connector(IReadOnlyList<PortBox> boxes, Port port) =>
+        Connector(boxes.FirstOrDefault(box => box.Device.Name == port.Device)?.Kind, port.Kind);
+
+    // A microphone's own connector is seldom written down: it is the usual one.
+    private static string Connector(Kind? kind, PortKind which) =>
+        kind?.Ports.FirstOrDefault(row => row.Port == which && row.Signal == "mic-line")?.Connector ?? "xlr-3";
+
+    private static Spot? BoxSpot(IReadOnlyList<PortBox> boxes, Port port, Ground ground) =>
+        ground.Find(boxes.FirstOrDefault(box => box.Device.Name == port.Device)?.Device.Place);
 }

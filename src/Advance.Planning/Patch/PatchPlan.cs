@@ -10,6 +10,8 @@ namespace Advance.Planning;
 /// <param name="ReturnPorts">All ports for returns; unknown where one box's are.</param>
 /// <param name="Pieces">Microphones, DIs, stands, wedges.</param>
 /// <param name="Links">From source to port, and from port to mix.</param>
+/// <param name="Figures">Ports used and kept free.</param>
+/// <param name="Chosen">Which port each line and each mix has.</param>
 public sealed record PatchPlan(
     IReadOnlyList<PatchLine> Lines,
     IReadOnlyList<PatchReturn> Returns,
@@ -17,4 +19,6 @@ public sealed record PatchPlan(
     Figure<int> Ports,
     Figure<int> ReturnPorts,
     IReadOnlyList<Piece> Pieces,
-    IReadOnlyList<Link> Links);
+    IReadOnlyList<Link> Links,
+    IReadOnlyList<Stated> Figures,
+    Choices Chosen);

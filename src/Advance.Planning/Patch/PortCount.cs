@@ -13,7 +13,7 @@ internal static class PortCount
     {
         var name = box.Device.Name;
         var used = Fullest(lines.Select(line => (line.Act, line.Port)), name);
-        var usedOut = Fullest(returns.Select(mix => ((string?)mix.Act, mix.Port)), name) + feeds.Count(link => link.From is { Number: not null } port && port.Device == name);
+        var usedOut = Fullest(returns.Select(mix => ((string?)mix.Act, mix.Port)), name) + feeds.Count(link => link.From.Port is { Number: not null } port && port.Device == name);
         yield return Use(name, PortKind.Input, "in", used, box.Inputs, policies.FreePorts);
         yield return Use(name, PortKind.Output, "out", usedOut, box.Outputs, policies.FreePorts);
     }

@@ -1,6 +1,10 @@
 namespace Advance.Planning;
 
-/// <summary>Distributions, placed. Circuits, currents and drops are worked out later.</summary>
-/// <param name="Pieces">What it takes.</param>
+/// <summary>Services, distributions and circuits, and what hangs on them.</summary>
+/// <param name="Pieces">What was added: distributions, adapters.</param>
 /// <param name="Things">What is drawn.</param>
-public sealed record PowerPlan(IReadOnlyList<Piece> Pieces, IReadOnlyList<Placed> Things);
+/// <param name="Links">Feeders, leads from outlets, and links from unit to unit.</param>
+/// <param name="Figures">Currents in use and at most, of each circuit, distribution and service.</param>
+/// <param name="Chosen">Which outlet feeds which load.</param>
+public sealed record PowerPlan(
+    IReadOnlyList<Piece> Pieces, IReadOnlyList<Placed> Things, IReadOnlyList<Link> Links, IReadOnlyList<Stated> Figures, Choices Chosen);

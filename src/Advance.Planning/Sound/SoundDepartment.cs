@@ -20,7 +20,7 @@ public static class SoundDepartment
         Devices.Stand([.. gig.Sound.Consoles, .. gig.Sound.StageBoxes, .. gig.Sound.Processors], pieces, drawn);
         var stacks = gig.Sound.Stacks.SelectMany(stack => Build(stack, company, stock, pieces, drawn)).ToList();
         var boxes = gig.Sound.StageBoxes.Select(device => Count(device, stock)).ToList();
-        return new SoundPlan(pieces.Made, [.. Feeds(gig.Sound)], boxes, stacks, drawn.Things);
+        return new SoundPlan(pieces.Made, [.. Feeds(gig.Sound, stock, drawn)], boxes, stacks, drawn.Things);
     }
 
     private static IEnumerable<StackPlan> Build(Stack stack, Company company, Stock stock, Pieces pieces, Drawn drawn)
@@ -70,7 +70,7 @@ public static class SoundDepartment
         stack.FedBy is { } fed && fed.Is(out var ports) ? new Port(ports.Device, ports.Kind ?? PortKind.Output, ports.Numbers?.First + index) : null;
 
     // What was written as fed-by and to; the rest of the chain is another department's work.
-    private static IEnumerable<Link> Feeds(Sound sound)
+    private static IEnumerable<Link> Feeds(Sound sound, Stock stock, Drawn drawn)
     {
         foreach (var box in sound.StageBoxes)
         {
@@ -78,9 +78,10 @@ public static class SoundDepartment
             {
                 yield return new Link(
                     Address.Of("link") / box.Name / desk.Device,
-                    new Port(box.Name, PortKind.Output, Number: null),
-                    new Port(desk.Device, PortKind.Input, Number: null),
+                    End(new Port(box.Name, PortKind.Link, Number: null), box, "network", stock, drawn),
+                    End(new Port(desk.Device, PortKind.Link, Number: null), Named(sound, desk.Device), "network", stock, drawn),
                     "network",
+                    Doubts.Of(box.Place?.Doubt),
                     box.At);
             }
         }
@@ -96,18 +97,29 @@ public static class SoundDepartment
             {
                 yield return new Link(
                     Address.Of("link") / processor.Name / "in" / (number + 1),
-                    new Port(ports.Device, ports.Kind ?? PortKind.Output, numbers.First + number),
-                    new Port(processor.Name, PortKind.Input, number + 1),
-                    "line",
+                    End(new Port(ports.Device, ports.Kind ?? PortKind.Output, numbers.First + number), Named(sound, ports.Device), "mic-line", stock, drawn),
+                    End(new Port(processor.Name, PortKind.Input, number + 1), processor, "mic-line", stock, drawn),
+                    "mic-line",
+                    Doubts.Of(processor.Place?.Doubt),
                     processor.At);
             }
         }
     }
 
+    private static Device? Named(Sound sound, string name) =>
+        sound.Consoles.Concat(sound.StageBoxes).Concat(sound.Processors).FirstOrDefault(device => device.Name == name);
+
+    private static LinkEnd End(Port port, Device? device, string signal, Stock stock, Drawn drawn)
+    {
+        var kind = device?.Item is { IsKnown: true } item ? stock.Find(item.Value) : null;
+        var connector = kind?.Ports.FirstOrDefault(row => row.Port == port.Kind && row.Signal == signal)?.Connector ?? "";
+        return new LinkEnd(port, connector, drawn.Find(device?.Place));
+    }
+
     private static PortBox Count(Device device, Stock stock)
     {
         var kind = device.Item.Is(out var id) ? stock.Find(id) : null;
-        return new PortBox(device, Ports(device, kind, PortKind.Input), Ports(device, kind, PortKind.Output));
+        return new PortBox(device, kind, Ports(device, kind, PortKind.Input), Ports(device, kind, PortKind.Output));
     }
 
     private static Figure<int> Ports(Device device, Kind? kind, PortKind which)

@@ -29,4 +29,14 @@ public sealed record StockLine(
     IReadOnlyList<CountedItem> Covered,
     Figure<int> Hired,
     Figure<int> Short,
-    IReadOnlyList<Piece> Pieces);
+    IReadOnlyList<Piece> Pieces)
+{
+    /// <summary>Its numbers, each under its address.</summary>
+    public IReadOnlyList<Stated> Figures =>
+    [
+        Stated.Of(Address / "spare", $"{Item}, spares", Spare),
+        Stated.Of(Address / "total", $"{Item}, total to pull", Total),
+        Stated.Of(Address / "ready", $"{Item}, ready", Ready),
+        Stated.Of(Address / "short", $"{Item}, short", Short),
+    ];
+}

@@ -72,7 +72,7 @@ public sealed class PatchTests
             return;
         }
 
-        var ports = Planner.Plan(brief with { Gig = WithLine(brief.Gig, channel, isForAll) }, issued).Patch.Lines.ToDictionary(line => line.Address, line => line.Port);
+        var ports = Planner.Plan(brief with { Gig = WithLine(brief.Gig, channel, isForAll) }, issued.Chosen).Patch.Lines.ToDictionary(line => line.Address, line => line.Port);
         Assert.All(issued.Patch.Lines.Where(line => line.Port is not null), line => Assert.Equal(line.Port, ports[line.Address]));
     });
 
@@ -82,7 +82,7 @@ public sealed class PatchTests
         var (first, second) = (Gigs.Act("First", Gigs.Line(1)), Gigs.Act("Second", Gigs.Line(2)));
         var gig = Gigs.Gig(first, second).WithBox("box");
         var issued = Planner.Plan(Gigs.Brief(gig, Gigs.Box("box", 2)));
-        var next = Planner.Plan(Gigs.Brief(gig with { Sound = gig.Sound with { AlwaysLive = [Gigs.Line(3)] } }, Gigs.Box("box", 2)), issued);
+        var next = Planner.Plan(Gigs.Brief(gig with { Sound = gig.Sound with { AlwaysLive = [Gigs.Line(3)] } }, Gigs.Box("box", 2)), issued.Chosen);
         Assert.All(next.Patch.Lines, line => Assert.NotNull(line.Port));
     }
 
@@ -91,7 +91,7 @@ public sealed class PatchTests
     {
         // Channel 9 has no port of its own number on a box of four, so it was issued with the first one.
         var issued = Planner.Plan(Gigs.Brief(Gigs.Gig(Gigs.Act("Duo", Gigs.Line(9))).WithBox("box"), Gigs.Box("box", 4)));
-        var next = Planner.Plan(Gigs.Brief(Gigs.Gig(Gigs.Act("Duo", Gigs.Line(1), Gigs.Line(9))).WithBox("box"), Gigs.Box("box", 4)), issued);
+        var next = Planner.Plan(Gigs.Brief(Gigs.Gig(Gigs.Act("Duo", Gigs.Line(1), Gigs.Line(9))).WithBox("box"), Gigs.Box("box", 4)), issued.Chosen);
         Assert.Equal(["1 SB1 in 2", "9 SB1 in 1"], next.Patch.Lines.Select(line => $"{line.Channel} {line.Port}"));
     }
 

@@ -1,0 +1,27 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+
+namespace Advance.Planning;
+
+/// <summary>One piece of work of the load-in.</summary>
+/// <param name="Address">Its name in the plan.</param>
+/// <param name="What">Verb first.</param>
+/// <param name="Area">Where.</param>
+/// <param name="Start">When it can start; unknown where the call is.</param>
+/// <param name="End">When it is done, with the hands there are.</param>
+/// <param name="Hands">How many it takes at once.</param>
+/// <param name="Skill">What they must be able to do; empty for anybody.</param>
+/// <param name="After">Addresses of the tasks and holds that must be done before.</param>
+/// <param name="IsHold">Nothing after it starts until somebody has signed.</param>
+/// <param name="RestsOn">The open questions behind it.</param>
+public sealed record CrewTask(
+    Address Address,
+    string What,
+    string Area,
+    Moment? Start,
+    Moment? End,
+    int Hands,
+    string Skill,
+    IReadOnlyList<Address> After,
+    bool IsHold,
+    Doubts RestsOn);
