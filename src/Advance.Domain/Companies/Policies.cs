@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace Advance.Domain.Companies;
 
 /// <summary>Settings of the company file. The defaults are common practice, without a source.</summary>
@@ -20,4 +22,31 @@ public sealed record Policies
 
     /// <summary><c>weight-margin</c>: what is added to a weight, by how it is known.</summary>
     public WeightMargins WeightMargin { get; init; } = new(0, 5, 10);
+
+    /// <summary><c>idle-share</c>: what wedges and backline draw while nobody plays, in per cent of their draw in use, 0 to 100.</summary>
+    public double IdleShare { get; init; } = 10;
+
+    /// <summary><c>unknown-backline</c>: for each thing of an act whose draw nobody gave, but no more of them than there are players.</summary>
+    public Power UnknownBackline { get; init; } = Power.FromWatts(500);
+
+    /// <summary><c>backline-plug</c>: what an act's own things plug into; empty where unknown.</summary>
+    public string BacklinePlug { get; init; } = "";
+
+    /// <summary><c>unknown-leakage</c>: of a unit whose leakage nobody gave.</summary>
+    public ElectricCurrent UnknownLeakage { get; init; } = ElectricCurrent.FromAmperes(0.001);
+
+    /// <summary><c>unknown-inrush</c>: of a unit whose inrush nobody gave, peak.</summary>
+    public ElectricCurrent UnknownInrush { get; init; } = ElectricCurrent.FromAmperes(20);
+
+    /// <summary><c>circuit-use</c>: a circuit or a service that carries more than this share of its rating is a concern, in per cent.</summary>
+    public double CircuitUse { get; init; } = 90;
+
+    /// <summary><c>phase-spread</c>: largest line less the mean, in per cent of the mean.</summary>
+    public double PhaseSpread { get; init; } = 20;
+
+    /// <summary><c>drop-lighting</c>: voltage drop allowed up to lights, in per cent.</summary>
+    public double DropLighting { get; init; } = 3;
+
+    /// <summary><c>drop-other</c>: voltage drop allowed up to everything else, in per cent.</summary>
+    public double DropOther { get; init; } = 5;
 }

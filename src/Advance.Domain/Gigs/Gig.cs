@@ -33,6 +33,9 @@ public sealed record Gig
     /// <summary>What happens when, as written.</summary>
     public IReadOnlyList<ScheduleRow> Schedule { get; init; } = [];
 
+    /// <summary>When each show state is; a state without a row may be at any time.</summary>
+    public IReadOnlyList<ShowStateRow> ShowStates { get; init; } = [];
+
     /// <summary>Playing areas, in the order written.</summary>
     public IReadOnlyList<Stage> Stages { get; init; } = [];
 

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Advance.Domain.Stocks;
 
 /// <summary>What a powered thing asks of the mains.</summary>
-/// <param name="Supply">Voltages and frequency it takes, as written.</param>
+/// <param name="Supply">Voltages and frequency it takes.</param>
 /// <param name="InUse">Draw in use.</param>
 /// <param name="AtMost">Draw at most.</param>
 /// <param name="PowerFactor">0 to 1.</param>
@@ -15,7 +15,7 @@ namespace Advance.Domain.Stocks;
 /// <param name="LinkCarries">What that outlet may carry.</param>
 /// <param name="ThirdHarmonic">Share of the fundamental.</param>
 public sealed record Mains(
-    Given<string>? Supply,
+    Given<Supply>? Supply,
     Given<ElectricCurrent>? InUse,
     Given<ElectricCurrent>? AtMost,
     Given<double>? PowerFactor,

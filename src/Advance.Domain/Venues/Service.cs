@@ -6,7 +6,7 @@ namespace Advance.Domain.Venues;
 /// <summary>A supply that the venue or a generator gives.</summary>
 /// <param name="Name">Its key.</param>
 /// <param name="Place">Where it comes out, in words.</param>
-/// <param name="Supply">Voltage, phases and frequency, as written.</param>
+/// <param name="Supply">Voltage, phases and frequency.</param>
 /// <param name="Rating">Of its protective device.</param>
 /// <param name="Connector">What plugs into it.</param>
 /// <param name="Earthing">TN-S, TN-C-S, TT, IT.</param>
@@ -17,7 +17,7 @@ namespace Advance.Domain.Venues;
 public sealed record Service(
     string Name,
     Given<string> Place,
-    Given<string> Supply,
+    Given<Supply> Supply,
     Given<ElectricCurrent> Rating,
     Given<string> Connector,
     Given<string> Earthing,

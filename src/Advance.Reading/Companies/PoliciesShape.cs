@@ -1,5 +1,6 @@
 using Advance.Domain.Companies;
 using Advance.Reading.Shapes;
+using UnitsNet;
 
 namespace Advance.Reading.Companies;
 
@@ -13,6 +14,15 @@ internal static class PoliciesShape
         var stands = keys.Defaulted("spare-stands", Written.Share, Policies.Default.SpareStands, "Spares of each size of stand.", Say(Policies.Default.SpareStands));
         var ports = keys.Defaulted("free-ports", Written.Share, Policies.Default.FreePorts, "What stays free on each stage box, in and out.", Say(Policies.Default.FreePorts));
         var margins = keys.Defaulted("weight-margin", WeightMarginsShape.It, Policies.Default.WeightMargin, "What is added to a weight, by how it is known.", "0 %, 5 %, 10 %");
+        var idle = Percent(keys, "idle-share", Policies.Default.IdleShare, "What wedges and backline draw while nobody plays, of their draw in use.");
+        var backline = keys.Defaulted("unknown-backline", Written.Power, Policies.Default.UnknownBackline, "Draw of each thing of an act that nobody gave a draw, for as many as there are players.", "500 W");
+        var plug = keys.Defaulted("backline-plug", Written.Name, "", "What acts' own things plug into, as the stock names it.", "not known");
+        var leakage = keys.Defaulted("unknown-leakage", Written.Current, Policies.Default.UnknownLeakage, "Leakage of a unit that nobody gave one.", "1 mA");
+        var inrush = keys.Defaulted("unknown-inrush", Written.Current, Policies.Default.UnknownInrush, "Inrush of a unit that nobody gave one, peak.", "20 A");
+        var use = Percent(keys, "circuit-use", Policies.Default.CircuitUse, "A circuit or a service that carries more of its rating is a concern.");
+        var spread = Percent(keys, "phase-spread", Policies.Default.PhaseSpread, "How much more than the mean the fullest phase may carry.");
+        var dropLighting = Percent(keys, "drop-lighting", Policies.Default.DropLighting, "Voltage drop allowed up to lights.");
+        var dropOther = Percent(keys, "drop-other", Policies.Default.DropOther, "Voltage drop allowed up to everything else.");
         return row => new Policies
         {
             SpareMics = mics(row),
@@ -20,8 +30,20 @@ internal static class PoliciesShape
             SpareStands = stands(row),
             FreePorts = ports(row),
             WeightMargin = margins(row),
+            IdleShare = idle(row).Percent,
+            UnknownBackline = backline(row),
+            BacklinePlug = plug(row),
+            UnknownLeakage = leakage(row),
+            UnknownInrush = inrush(row),
+            CircuitUse = use(row).Percent,
+            PhaseSpread = spread(row).Percent,
+            DropLighting = dropLighting(row).Percent,
+            DropOther = dropOther(row).Percent,
         };
     });
+
+    private static Func<Row, Ratio> Percent(Keys keys, string key, double percent, string words) =>
+        keys.Defaulted(key, Written.Percentage, Ratio.FromPercent(percent), words, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{percent} %"));
 
     private static string Say(Share share) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{share.Percent} % at least {share.AtLeast}");
 }

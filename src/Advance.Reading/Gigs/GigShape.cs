@@ -31,6 +31,7 @@ internal static class GigShape
         keys.Optional(Stock, Written.Path, "The folder with the stock, or a file of it, as a path from this one.");
         var people = keys.Any("people", Written.TableOfThings(PersonShape.It, "name"), "The crew by name.");
         var schedule = keys.Any("schedule", Written.Table(ScheduleShape.It), "What happens when.");
+        var states = keys.Any("show-states", Written.Table(ShowStateShape.It), "When each show state is; a state without a row may be at any time.");
         var stage = keys.Optional("stage", StageShape.It, "The stage of a gig that has one.");
         var stages = keys.Any("stages", Written.Things(StageShape.It), "Stages by name.");
         keys.AtMostOneOf("stage", "stages");
@@ -57,6 +58,7 @@ internal static class GigShape
             New = isNew(row),
             People = people(row),
             Schedule = schedule(row),
+            ShowStates = states(row),
             Stages = stage(row) is { } only ? [only] : stages(row),
             Around = around(row),
             Acts = acts(row),

@@ -10,7 +10,7 @@ internal static class PowerShape
     {
         var distribution = keys.Needed("distribution", Written.Name, "Which distribution.");
         var number = keys.Open("circuit", Written.Count, "Which of its circuits; without it that is worked out.");
-        var feeds = keys.Needed("feeds", Written.Text, "What hangs on it.");
+        var feeds = keys.Needed("feeds", Written.Text, "What hangs on it: a stack, a lighting position, a device, a thing of an act, a distribution, wedges; several with commas, linked one to the next.");
         var note = keys.Defaulted("note", Written.Text, "", "Anything else.", "nothing");
         return row => new CircuitRow(distribution(row), number(row), feeds(row), note(row), row.At);
     });
@@ -19,6 +19,7 @@ internal static class PowerShape
     {
         var distributions = keys.Any("distributions", Written.Things(DeviceShape.It), "Boxes that split a service into circuits.");
         var circuits = keys.Any("circuits", Written.Table(Circuit), "Circuits fixed by hand.");
-        return row => new Power(distributions(row), circuits(row));
+        var services = keys.Any("services", Written.Things(ServicePlaceShape.It), "Where the venue's services come out, by name.");
+        return row => new Power(distributions(row), circuits(row), services(row));
     });
 }

@@ -26,6 +26,8 @@ internal static class Written
     public static readonly Shape<Mass> Weight = new ScalarShape<Mass>(Quantities.Weight);
     public static readonly Shape<Weighed> WeighedWeight = new ScalarShape<Weighed>(Kit.Weighed);
     public static readonly Shape<ElectricCurrent> Current = new ScalarShape<ElectricCurrent>(Quantities.Current);
+    public static readonly Shape<UnitsNet.Power> Power = new ScalarShape<UnitsNet.Power>(Quantities.Power);
+    public static readonly Shape<Supply> Supply = new ScalarShape<Supply>(Supplies.Supply);
     public static readonly Shape<ElectricResistance> Resistance = new ScalarShape<ElectricResistance>(Quantities.Resistance);
     public static readonly Shape<Angle> Angle = new ScalarShape<Angle>(Quantities.Angle);
     public static readonly Shape<Ratio> Percentage = new ScalarShape<Ratio>(Quantities.Ratio);
@@ -33,6 +35,7 @@ internal static class Written
 
     public static readonly Shape<WrittenDate> Date = new ScalarShape<WrittenDate>(Dates.Date);
     public static readonly Shape<Moment> Time = new ScalarShape<Moment>(Moments.Moment);
+    public static readonly Shape<MomentRange> TimeRange = new ScalarShape<MomentRange>(Moments.Range);
     public static readonly Shape<SetTime> SetTime = new ScalarShape<SetTime>(Moments.Set);
 
     public static readonly Shape<Sides> Sides = new ScalarShape<Sides>(Directions.Sides);

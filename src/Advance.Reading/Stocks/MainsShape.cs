@@ -8,7 +8,7 @@ internal static class MainsShape
 {
     public static readonly RecordShape<Mains> It = new("mains", "What a powered thing asks of the mains.", keys =>
     {
-        var supply = keys.Open("supply", Written.Text, "Voltages and frequency that it takes.");
+        var supply = keys.Open("supply", Written.Supply, "Voltages and frequency that it takes.");
         var inUse = keys.Open("in-use", Written.Current, "Draw in use.");
         var atMost = keys.Open("at-most", Written.Current, "Draw at most.");
         var powerFactor = keys.Open("power-factor", Written.Factor, "From 0 to 1.");

@@ -10,14 +10,14 @@ internal static class ServiceShape
     {
         var what = keys.Needed("what", Written.Text, "Its name.");
         var inUse = keys.Asked("in-use", Written.Current, "What it draws.");
-        var time = keys.Defaulted("time", Written.Text, "", "From when to when.", "always");
+        var time = keys.Open("time", Written.TimeRange, "From when to when; without it all day.");
         return row => new OtherLoad(what(row), inUse(row), time(row), row.At);
     });
 
     public static readonly RecordShape<Service> It = new("service", "A supply that the venue or a generator gives.", keys =>
     {
         var place = keys.Asked("place", Written.Text, "Where it comes out, in words.");
-        var supply = keys.Asked("supply", Written.Text, "Voltage, phases and frequency.");
+        var supply = keys.Asked("supply", Written.Supply, "Voltage, phases and frequency.");
         var rating = keys.Asked("rating", Written.Current, "Of its protective device.");
         var connector = keys.Asked("connector", Written.Text, "What plugs into it.");
         var earthing = keys.Asked("earthing", Written.Text, "TN-S, TN-C-S, TT or IT.");

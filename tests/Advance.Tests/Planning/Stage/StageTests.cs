@@ -19,6 +19,6 @@ public sealed class StageTests
     private static Thing Table(double upstage)
     {
         var place = new Place.Measured(Length.Zero, null, Length.FromMeters(upstage), null);
-        return new Thing("table", null, Given.Of<Place>(place, Gigs.Here), null, null, "", Gigs.Here);
+        return new Thing("table", null, Given.Of<Place>(place, Gigs.Here), null, null, null, "", Gigs.Here);
     }
 }
