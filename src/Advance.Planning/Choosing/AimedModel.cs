@@ -41,7 +41,7 @@ internal sealed class AimedModel
 
             isProven &= status == CpSolverStatus.Optimal;
             best = new Answer(solver, isProven);
-            Model.Add(aim <= (long)solver.ObjectiveValue);
+            Model.Add(aim <= best.Of(aim));
         }
 
         return best;

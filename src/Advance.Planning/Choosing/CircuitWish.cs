@@ -1,0 +1,11 @@
+namespace Advance.Planning;
+
+/// <summary>Something that wants an outlet.</summary>
+/// <param name="Units">How many loads stay dark without it, at least 1.</param>
+/// <param name="Draws">In use, in each show state.</param>
+/// <param name="Earth">What other supplies it must not meet.</param>
+/// <param name="Options">Groups that fit, in the order in which they are preferred where nothing else decides.</param>
+/// <param name="IsFixed">Whether somebody fixed it by hand; then the options say which of them keep to that.</param>
+/// <param name="Earlier">The group it had in the last issue; null where there was none, or it is gone.</param>
+internal sealed record CircuitWish(
+    int Units, IReadOnlyList<int> Draws, CircuitEarth Earth, IReadOnlyList<CircuitOption> Options, bool IsFixed = false, int? Earlier = null);
