@@ -39,6 +39,7 @@ internal static class Program
     {
         CheckCommand.Make(terminal),
         BuildCommand.Make(terminal),
+        IssueCommand.Make(terminal),
         RulesCommand.Make(terminal),
         SchemaCommand.Make(terminal),
         NewCommand.Make(terminal),

@@ -1,5 +1,6 @@
 using Advance.Domain;
 using Advance.Domain.Facts;
+using Advance.Domain.Figures;
 using Advance.Domain.Findings;
 
 namespace Advance.Planning;

@@ -1,4 +1,5 @@
 using Advance.Domain;
+using Advance.Domain.Figures;
 
 namespace Advance.Planning;
 

@@ -6,6 +6,7 @@ using Advance.Domain.Venues;
 using Advance.Reading.Companies;
 using Advance.Reading.Files;
 using Advance.Reading.Gigs;
+using Advance.Reading.Issues;
 using Advance.Reading.Shapes;
 using Advance.Reading.Stocks;
 using Advance.Reading.Venues;
@@ -30,10 +31,11 @@ public static class BriefReader
         var questions = reader.Doubts.Where(doubt => !doubt.LeftOut).Distinct().ToList();
         var stock = StockOf(root, yaml, reader);
 
+        var earlier = IssueFile.Read(files, gigPath, reader.Findings);
         var findings = InOrder(reader.Findings);
         var isWhole = gig is not null && venue is not null && company is not null && stock is not null
             && findings.All(finding => finding.Severity < Severity.Error);
-        return new(isWhole ? new Brief(gig!, venue!, company!, stock!) { OpenQuestions = questions } : null, findings, reader.Sources);
+        return new(isWhole ? new Brief(gig!, venue!, company!, stock!) { OpenQuestions = questions } : null, findings, reader.Sources, earlier);
     }
 
     private static T? Named<T>(Node? gig, string key, T otherwise, Shape<T> shape, YamlFiles yaml, Reader reader)

@@ -1,5 +1,6 @@
 using Advance.Domain;
 using Advance.Domain.Findings;
+using Advance.Domain.Issues;
 using Advance.Reading.Files;
 
 namespace Advance.Reading;
@@ -8,4 +9,5 @@ namespace Advance.Reading;
 /// <param name="Brief">Null where any file has an error.</param>
 /// <param name="Findings">Everything wrong in all files, in the order of files, lines and columns, each once.</param>
 /// <param name="Sources">The files that were read, for quoting lines.</param>
-public sealed record BriefReading(Brief? Brief, IReadOnlyList<Finding> Findings, Sources Sources);
+/// <param name="Earlier">The issue before this one, kept beside the gig; null before the first.</param>
+public sealed record BriefReading(Brief? Brief, IReadOnlyList<Finding> Findings, Sources Sources, LastIssue? Earlier = null);

@@ -53,7 +53,7 @@ internal static class BuildCommand
             return planned.ExitCode;
         }
 
-        return Write(terminal, plan, planned.Findings, output ?? DefaultFolder(gig), request);
+        return Write(terminal, plan, planned.Findings, output ?? Path.Combine(GigArgument.FolderOf(gig), "package"), request);
     }
 
     private static int Write(Terminal terminal, Plan plan, IReadOnlyList<Finding> findings, string folder, PackageRequest request)
@@ -79,11 +79,5 @@ internal static class BuildCommand
         terminal.Say($"{folder}: {string.Join(", ", package.Files.Select(file => file.Name))}");
         terminal.Say($"{package.Sheets.Count} sheets. {Total.Of(findings)}");
         return ExitCode.Done;
-    }
-
-    private static string DefaultFolder(string gig)
-    {
-        var (root, path) = GigArgument.Locate(gig);
-        return Path.Combine(root, Path.GetDirectoryName(path) ?? "", "package");
     }
 }

@@ -18,4 +18,11 @@ internal static class GigArgument
         var root = Path.GetDirectoryName(folder) ?? folder;
         return (root, Path.GetRelativePath(root, file).Replace('\\', '/'));
     }
+
+    /// <summary>The gig's own folder.</summary>
+    public static string FolderOf(string given)
+    {
+        var (root, path) = Locate(given);
+        return Path.Combine(root, Path.GetDirectoryName(path) ?? "");
+    }
 }

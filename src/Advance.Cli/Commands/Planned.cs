@@ -1,4 +1,5 @@
 using Advance.Domain.Findings;
+using Advance.Domain.Issues;
 using Advance.Planning;
 using Advance.Reading;
 using Advance.Reading.Files;
@@ -9,7 +10,8 @@ namespace Advance.Cli.Commands;
 /// <param name="Plan">Null where the description is broken.</param>
 /// <param name="Findings">Of reading and of the rules.</param>
 /// <param name="Sources">For quoting lines.</param>
-internal sealed record Planned(Plan? Plan, IReadOnlyList<Finding> Findings, Sources Sources)
+/// <param name="Earlier">The issue before this one; null before the first.</param>
+internal sealed record Planned(Plan? Plan, IReadOnlyList<Finding> Findings, Sources Sources, LastIssue? Earlier)
 {
     /// <summary>Reads and plans a gig.</summary>
     public static Planned From(string gig)
@@ -18,11 +20,11 @@ internal sealed record Planned(Plan? Plan, IReadOnlyList<Finding> Findings, Sour
         var read = BriefReader.Read(new FolderDoor(root), path);
         if (read.Brief is not { } brief)
         {
-            return new Planned(null, read.Findings, read.Sources);
+            return new Planned(null, read.Findings, read.Sources, read.Earlier);
         }
 
-        var plan = Planner.Plan(brief);
-        return new Planned(plan, [.. read.Findings, .. plan.Findings], read.Sources);
+        var plan = Planner.Plan(brief, read.Earlier?.Chosen);
+        return new Planned(plan, [.. read.Findings, .. plan.Findings], read.Sources, read.Earlier);
     }
 
     /// <summary>What <c>check</c> tells the shell.</summary>

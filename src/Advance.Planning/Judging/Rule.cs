@@ -18,6 +18,9 @@ public abstract class Rule
     /// <summary>Whether life or a fuse hangs on it: then what cannot be judged is a stop.</summary>
     public virtual bool LifeOrFuse => false;
 
+    /// <summary>Whether it looks at what the other rules found; then it comes after them.</summary>
+    public virtual bool IsAboutFindings => false;
+
     /// <summary>What it catches.</summary>
     public abstract string Catches { get; }
 

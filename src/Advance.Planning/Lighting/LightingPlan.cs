@@ -1,3 +1,5 @@
+using Advance.Domain.Figures;
+
 namespace Advance.Planning;
 
 /// <summary>Fixtures with their addresses, and the lines that run them.</summary>

@@ -1,4 +1,5 @@
 using Advance.Domain;
+using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
 

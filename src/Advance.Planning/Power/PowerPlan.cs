@@ -1,3 +1,5 @@
+using Advance.Domain.Figures;
+
 namespace Advance.Planning;
 
 /// <summary>Services, distributions and circuits, and what hangs on them.</summary>

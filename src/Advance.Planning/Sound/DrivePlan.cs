@@ -1,3 +1,5 @@
+using Advance.Domain.Figures;
+
 namespace Advance.Planning;
 
 /// <summary>How the signal gets to every box, and what is set where.</summary>

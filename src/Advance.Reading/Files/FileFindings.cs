@@ -40,6 +40,9 @@ internal static class FileFindings
     public static Finding Cycle(Mark at, string file) =>
         Fault("reading/cycle", at, $"{file} is being read already: it leads back to itself", "Take one of the references out.");
 
+    public static Finding NotAnIssue(Mark at) =>
+        Fault("reading/not-an-issue", at, $"{at.File} does not hold an issue", "Put back the file as it was issued; or move it away, and the next plan starts afresh.");
+
     public static Mark Top(string file) => new(file, 1, 1);
 
     private static Finding Fault(string rule, Mark at, Words says, Words cure) => new(rule, Severity.Error, at, says, cure);

@@ -47,6 +47,13 @@ internal sealed class Cells(Speech speech)
         _ => "",
     };
 
+    /// <summary>What stands in the head of a table whose rows were chosen together: the open questions that all of them rest on.</summary>
+    public static Cell Head(Doubts doubts) =>
+        doubts.Any ? Cell.Of(string.Join("; ", doubts.Select(Subject))) with { Tbc = "" } : Cell.Blank;
+
+    /// <summary>What a doubt is about, as a person says it.</summary>
+    public static string Subject(Doubt doubt) => doubt.Subject.Replace(" / ", ", ").Replace('-', ' ');
+
     private Cell Of<T>(T value)
         where T : notnull => value switch
         {

@@ -135,8 +135,8 @@ internal static class DaySheetViews
     }
 
     private static DaySheetView.QuestionLine QuestionOf(Doubt doubt, Plan plan, Cells cells) => new(
-        Cell.Of(doubt.Subject.Replace(" / ", ", ").Replace('-', ' ')),
-        Cell.Of(doubt.Written ?? ""),
+        Cell.Of(Cells.Subject(doubt)),
+        Cell.Of(doubt.Written ?? "") with { Tbc = "" },
         Cell.Of(doubt.Who ?? ""),
         doubt.By is not { } by ? Cell.Blank : plan.ShowDate is { } near ? Cell.Date(by.Resolve(near)) : Cell.Of(cells.Note(doubt with { Who = null })));
 

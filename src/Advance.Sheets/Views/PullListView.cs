@@ -4,8 +4,9 @@ namespace Advance.Sheets.Views;
 /// <param name="Departments">By department, then shelf and item.</param>
 /// <param name="FromOthers">What is not pulled, by who brings it.</param>
 /// <param name="Totals">Of the whole list.</param>
+/// <param name="RestsOn">The open questions that may change who brings what, and how many; blank where there are none.</param>
 public sealed record PullListView(
-    IReadOnlyList<PullListView.Department> Departments, IReadOnlyList<PullListView.Other> FromOthers, IReadOnlyList<PairView> Totals)
+    IReadOnlyList<PullListView.Department> Departments, IReadOnlyList<PullListView.Other> FromOthers, IReadOnlyList<PairView> Totals, Cell RestsOn)
 {
     /// <summary>One department of the shop.</summary>
     /// <param name="Name">As in the stock.</param>

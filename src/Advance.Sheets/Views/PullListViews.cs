@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Wording;
 using Advance.Paper.Tree;
 using Advance.Planning;
@@ -29,7 +30,8 @@ internal static class PullListViews
                 new PairView("Lines", Cell.Number(plan.Stock.Lines.Count)),
                 new PairView("Pieces", cells.Of(plan.Load.Pieces)),
                 new PairView("Weight without cases", cells.WithUnit(plan.Load.Weight)),
-            ]);
+            ],
+            Cells.Head(plan.Stock.Lines.Aggregate(Doubts.None, (sum, line) => sum.With(line.Total.RestsOn))));
     }
 
     private static PullListView.Department Department(string name, IReadOnlyList<StockLine> lines, Cells cells, Speech speech)

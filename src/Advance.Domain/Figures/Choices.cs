@@ -1,6 +1,4 @@
-using Advance.Domain.Figures;
-
-namespace Advance.Planning;
+namespace Advance.Domain.Figures;
 
 /// <summary>
 /// What was chosen, by address, in words that can be read back: a port (<c>SB1 in 3</c>), an outlet, the leads of a run, an address on the

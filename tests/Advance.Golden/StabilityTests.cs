@@ -1,0 +1,47 @@
+using Advance.Domain.Figures;
+using Advance.Planning;
+using Advance.Reading;
+using Advance.Reading.Files;
+using Advance.Tests;
+
+namespace Advance.Golden;
+
+/// <summary>A small change to a gig changes little of its plan, whether or not there was an earlier issue.</summary>
+public sealed class StabilityTests
+{
+    private const string Gig = "harvest-supper/gig.yaml";
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Moving_a_wedge_changes_no_other_port_address_circuit_or_lead(bool hasEarlierIssue)
+    {
+        var (before, after) = Edit(Gig, "SR 2.6 m US 0.7 m | fiddle, lead vox", "SR 2.9 m US 1.0 m | fiddle, lead vox", hasEarlierIssue);
+        Assert.Equal(Others(before, "mix/2"), Others(after, "mix/2"));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Adding_a_direct_box_changes_no_other_port_address_circuit_or_lead(bool hasEarlierIssue)
+    {
+        const string Last = "      17    | Drum Vox        | vocal-mic      | tall boom  | drums             |      |\n";
+        var (before, after) = Edit(Gig, Last, Last + "      23    | Sampler         | passive-di     |            | SL 1.0 m US 2.0 m |      |\n", hasEarlierIssue);
+        Assert.Equal(Others(before, "The Threshers/23"), Others(after, "The Threshers/23"));
+        Assert.NotEqual(before.Chosen.Count, after.Chosen.Count);
+    }
+
+    private static (Plan Before, Plan After) Edit(string file, string old, string changed, bool hasEarlierIssue)
+    {
+        var door = new EditedDoor(new FolderDoor(Repository.Path("sample-gigs")));
+        var before = PlanOf(door, Choices.None);
+        var text = door.Text(file);
+        Assert.Contains(old, text, StringComparison.Ordinal);
+        return (before, PlanOf(door.With(file, text.Replace(old, changed, StringComparison.Ordinal)), hasEarlierIssue ? before.Chosen : Choices.None));
+    }
+
+    private static Plan PlanOf(IFileDoor door, Choices earlier) => Planner.Plan(BriefReader.Read(door, Gig).Brief!, earlier);
+
+    private static IEnumerable<string> Others(Plan plan, string own) =>
+        plan.Chosen.InOrder.Where(choice => !choice.Key.Text.Contains(own, StringComparison.Ordinal)).Select(choice => $"{choice.Key}: {choice.Value}");
+}
