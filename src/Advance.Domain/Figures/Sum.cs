@@ -31,6 +31,9 @@ public sealed class Sum
 
     /// <summary>Puts in a list of values, such as the terms of a total; the list is unknown where one of them is.</summary>
     public Sum<Terms<A>> PutAll<A>(string symbol, IEnumerable<Figure<A>> figures)
+        where A : struct, IComparable<A> => new(this, AddAll(symbol, figures));
+
+    internal Terms<A>? AddAll<A>(string symbol, IEnumerable<Figure<A>> figures)
         where A : struct, IComparable<A>
     {
         var all = figures.ToList();
@@ -38,7 +41,7 @@ public sealed class Sum
         var terms = new Terms<A>([.. all.Where(figure => figure.Value is not null).Select(figure => figure.Value!.Value)]);
         var doubts = all.Aggregate(Doubts.None, (sum, figure) => sum.With(figure.RestsOn));
         Inputs.Add(new Input(symbol, known ? terms : null, doubts, Reason.Derived.It, How: null));
-        return new(this, known ? terms : null);
+        return known ? terms : null;
     }
 
     internal A? Add<A>(string symbol, Figure<A> figure)
@@ -73,6 +76,10 @@ public sealed class Sum<A>
     public Sum<A, B> Put<B>(string symbol, Figure<B> figure)
         where B : struct, IComparable<B> => new(sum, a, sum.Add(symbol, figure));
 
+    /// <summary>Puts in a list of values.</summary>
+    public Sum<A, Terms<B>> PutAll<B>(string symbol, IEnumerable<Figure<B>> figures)
+        where B : struct, IComparable<B> => new(sum, a, sum.AddAll(symbol, figures));
+
     /// <summary>Works it out; unknown where an input is.</summary>
     public Figure<R> Gives<R>(Func<A, R> formula)
         where R : struct, IComparable<R> => sum.Close<R>(a is { } x ? formula(x) : null);
@@ -97,6 +104,10 @@ public sealed class Sum<A, B>
     /// <summary>Puts in the third value.</summary>
     public Sum<A, B, C> Put<C>(string symbol, Figure<C> figure)
         where C : struct, IComparable<C> => new(sum, a, b, sum.Add(symbol, figure));
+
+    /// <summary>Puts in a list of values.</summary>
+    public Sum<A, B, Terms<C>> PutAll<C>(string symbol, IEnumerable<Figure<C>> figures)
+        where C : struct, IComparable<C> => new(sum, a, b, sum.AddAll(symbol, figures));
 
     /// <summary>Works it out; unknown where an input is.</summary>
     public Figure<R> Gives<R>(Func<A, B, R> formula)
@@ -125,6 +136,10 @@ public sealed class Sum<A, B, C>
     /// <summary>Puts in the fourth value.</summary>
     public Sum<A, B, C, D> Put<D>(string symbol, Figure<D> figure)
         where D : struct, IComparable<D> => new(sum, a, b, c, sum.Add(symbol, figure));
+
+    /// <summary>Puts in a list of values.</summary>
+    public Sum<A, B, C, Terms<D>> PutAll<D>(string symbol, IEnumerable<Figure<D>> figures)
+        where D : struct, IComparable<D> => new(sum, a, b, c, sum.AddAll(symbol, figures));
 
     /// <summary>Works it out; unknown where an input is.</summary>
     public Figure<R> Gives<R>(Func<A, B, C, R> formula)

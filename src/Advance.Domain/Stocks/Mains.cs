@@ -14,6 +14,7 @@ namespace Advance.Domain.Stocks;
 /// <param name="Link">Outlet that hands the mains on; empty where there is none.</param>
 /// <param name="LinkCarries">What that outlet may carry.</param>
 /// <param name="ThirdHarmonic">Share of the fundamental.</param>
+/// <param name="Displacement">How far the fundamental lags the voltage; negative where it leads. Not the arc cosine of the power factor.</param>
 public sealed record Mains(
     Given<Supply>? Supply,
     Given<ElectricCurrent>? InUse,
@@ -24,4 +25,5 @@ public sealed record Mains(
     string Inlet,
     string Link,
     Given<ElectricCurrent>? LinkCarries,
-    Given<Ratio>? ThirdHarmonic);
+    Given<Ratio>? ThirdHarmonic,
+    Given<Angle>? Displacement = null);

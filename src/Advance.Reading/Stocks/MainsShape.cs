@@ -18,7 +18,18 @@ internal static class MainsShape
         var link = keys.Defaulted("link", Written.Name, "", "Outlet that hands the mains on.", "none");
         var linkCarries = keys.Open("link-carries", Written.Current, "What that outlet may carry.");
         var harmonic = keys.Open("third-harmonic", Written.Percentage, "Third harmonic, as a share of the fundamental.");
+        var displacement = keys.Open("displacement", Written.Angle, "How far the fundamental lags the voltage; negative where it leads. Not the arc cosine of the power factor.");
         return row => new Mains(
-            supply(row), inUse(row), atMost(row), powerFactor(row), inrush(row), leakage(row), inlet(row), link(row), linkCarries(row), harmonic(row));
+            supply(row),
+            inUse(row),
+            atMost(row),
+            powerFactor(row),
+            inrush(row),
+            leakage(row),
+            inlet(row),
+            link(row),
+            linkCarries(row),
+            harmonic(row),
+            displacement(row));
     });
 }

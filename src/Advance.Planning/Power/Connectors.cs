@@ -1,0 +1,22 @@
+using System.Globalization;
+using Advance.Domain.Figures;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>What the name of a mains connector says of it: <c>16 A blue</c> carries 16 A.</summary>
+internal static class Connectors
+{
+    /// <summary>What it carries; unknown where its name does not say.</summary>
+    /// <param name="connector">As the stock names it.</param>
+    /// <param name="why">Where somebody wrote that this thing has it.</param>
+    public static Figure<ElectricCurrent> Rating(string connector, Reason why) =>
+        new(Amperes(connector) is { } amperes ? ElectricCurrent.FromAmperes(amperes) : null, Domain.Facts.Doubts.None, why);
+
+    private static double? Amperes(string connector)
+    {
+        var words = connector.Split(' ');
+        var unit = Array.IndexOf(words, "A");
+        return unit > 0 && double.TryParse(words[unit - 1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amperes) ? amperes : null;
+    }
+}

@@ -1,0 +1,169 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+using Advance.Domain.Stocks;
+using Advance.Domain.Venues;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>
+/// One place of the supply where current is limited or adds up. Made once, from the services down; what hangs on an outlet is put there when
+/// it has been chosen.
+/// </summary>
+internal sealed class PowerNode
+{
+    private static readonly string[] OneLeg = [""];
+    private static readonly string[] TwoLegs = ["L1", "L2"];
+    private static readonly string[] ThreeLegs = ["L1", "L2", "L3"];
+
+    private readonly List<PowerNode> children = [];
+
+    private PowerNode(Address address, string name, PowerNodeKind kind, string connector, Figure<ElectricCurrent> limit)
+    {
+        Address = address;
+        Name = name;
+        Kind = kind;
+        Connector = connector;
+        Limit = limit;
+    }
+
+    /// <summary><c>power/PD1/3</c>.</summary>
+    public Address Address { get; }
+
+    /// <summary>On paper: <c>PD1 outlet 3</c>.</summary>
+    public string Name { get; }
+
+    public PowerNodeKind Kind { get; }
+
+    /// <summary>What plugs in here; for a distribution, its inlet. Empty where unknown.</summary>
+    public string Connector { get; }
+
+    /// <summary>What it may carry on each leg.</summary>
+    public Figure<ElectricCurrent> Limit { get; }
+
+    /// <summary>The service, for one.</summary>
+    public Service? Service { get; private init; }
+
+    /// <summary>The distribution that it is, or belongs to; null for a service.</summary>
+    public Device? Device { get; private init; }
+
+    /// <summary>That distribution's kind; null where unknown.</summary>
+    public Kind? DeviceKind { get; private init; }
+
+    /// <summary>The outlet's row, for an outlet.</summary>
+    public OutletRow? Row { get; private init; }
+
+    /// <summary>The outlet's number; 0 for what is none.</summary>
+    public int Number { get; private init; }
+
+    /// <summary>Where it is; null where nobody knows.</summary>
+    public Spot? Spot { get; private init; }
+
+    /// <summary>What feeds it; null for a service, and for what nothing feeds.</summary>
+    public PowerNode? Parent { get; private set; }
+
+    /// <summary>What hangs on it.</summary>
+    public IReadOnlyList<PowerNode> Children => children;
+
+    /// <summary>The loads on an outlet; null where there are none.</summary>
+    public PowerChain? Chain { get; set; }
+
+    /// <summary>Itself, and what carries it, up to the service.</summary>
+    public IEnumerable<PowerNode> Upwards
+    {
+        get
+        {
+            for (var node = this; node is not null; node = node.Parent)
+            {
+                yield return node;
+            }
+        }
+    }
+
+    /// <summary>The uppermost node: a service, or a distribution that nothing feeds.</summary>
+    public PowerNode Root => Upwards.Last();
+
+    /// <summary>What arrives here; null where nobody knows.</summary>
+    public Supply? Supply => Root.Service is { } service && service.Supply.Is(out var supply) ? supply : null;
+
+    /// <summary>The port that something plugs into here.</summary>
+    public Port Port => Kind switch
+    {
+        PowerNodeKind.Outlet => new Port(Device!.Name, PortKind.Outlet, Number),
+        PowerNodeKind.Link => new Port(Device!.Name, PortKind.Link, Number: null),
+        _ => new Port(Name, PortKind.Outlet, Number: null),
+    };
+
+    /// <summary>The legs of the service that its current flows on. One leg has no name; an outlet on nobody knows which phase counts on all.</summary>
+    public IReadOnlyList<string> Legs => Kind switch
+    {
+        PowerNodeKind.Service => LegsOf(Supply),
+        PowerNodeKind.Outlet when Row is { Phase.Length: > 0 } row && Parent!.Legs.Contains(row.Phase) => [row.Phase],
+        PowerNodeKind.Distribution when Parent is null => LegsOf(DeviceKind?.Mains?.Supply is { } takes && takes.Is(out var supply) ? supply : null),
+        _ => Parent!.Legs,
+    };
+
+    /// <summary>A service.</summary>
+    public static PowerNode Of(Service service, Spot? spot) => new(
+        Address.Of("power") / NameOf(service), NameOf(service), PowerNodeKind.Service, service.Connector.Or(""), Figure.From(service.Rating))
+    {
+        Service = service,
+        Spot = spot,
+    };
+
+    /// <summary>A distribution, with its outlets and its link below it.</summary>
+    public static PowerNode Of(Device device, Kind? kind, Spot? spot)
+    {
+        var inlet = kind?.Mains?.Inlet ?? "";
+        var address = Address.Of("power") / device.Name;
+        var node = new PowerNode(address, device.Name, PowerNodeKind.Distribution, inlet, Connectors.Rating(inlet, new Reason.Fixed(kind?.At ?? device.At)))
+        {
+            Device = device,
+            DeviceKind = kind,
+            Spot = spot,
+        };
+        foreach (var (number, row) in OutletsOf(kind))
+        {
+            new PowerNode(address / number, $"{device.Name} outlet {number}", PowerNodeKind.Outlet, row.Connector, Figure.From(row.Rating))
+            {
+                Device = device,
+                DeviceKind = kind,
+                Row = row,
+                Number = number,
+                Spot = spot,
+            }.HangOn(node);
+        }
+
+        if (kind?.Mains is { Link.Length: > 0 } mains)
+        {
+            var carries = mains.LinkCarries is { } given ? Figure.From(given) : new Figure<ElectricCurrent>(null, Doubts.None, Reason.Derived.It);
+            new PowerNode(address / "link", $"{device.Name} link", PowerNodeKind.Link, mains.Link, carries) { Device = device, DeviceKind = kind, Spot = spot }.HangOn(node);
+        }
+
+        return node;
+    }
+
+    /// <summary>The service as it is called in a gig: <c>service A</c>.</summary>
+    public static string NameOf(Service service) => $"service {service.Name}";
+
+    /// <summary>Hangs it on another; the caller sees to it that nothing hangs on itself.</summary>
+    public void HangOn(PowerNode parent)
+    {
+        Parent = parent;
+        parent.children.Add(this);
+    }
+
+    private static string[] LegsOf(Supply? supply) => supply?.Phases switch
+    {
+        Phases.Three => ThreeLegs,
+        Phases.Split => TwoLegs,
+        _ => OneLeg,
+    };
+
+    // Of two rows for one outlet the first holds.
+    private static IEnumerable<(int Number, OutletRow Row)> OutletsOf(Kind? kind) => (kind?.Outlets ?? [])
+        .SelectMany(row => Enumerable.Range(row.Numbers.First, row.Numbers.Count).Select(number => (number, row)))
+        .DistinctBy(one => one.number)
+        .OrderBy(one => one.number);
+}
