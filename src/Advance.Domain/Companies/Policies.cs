@@ -20,4 +20,7 @@ public sealed record Policies
 
     /// <summary><c>weight-margin</c>: what is added to a weight, by how it is known.</summary>
     public WeightMargins WeightMargin { get; init; } = new(0, 5, 10);
+
+    /// <summary><c>cables</c>: how long a lead must be, and how leads are put together.</summary>
+    public CablePolicies Cables { get; init; } = CablePolicies.Default;
 }

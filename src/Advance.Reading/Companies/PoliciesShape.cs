@@ -13,6 +13,7 @@ internal static class PoliciesShape
         var stands = keys.Defaulted("spare-stands", Written.Share, Policies.Default.SpareStands, "Spares of each size of stand.", Say(Policies.Default.SpareStands));
         var ports = keys.Defaulted("free-ports", Written.Share, Policies.Default.FreePorts, "What stays free on each stage box, in and out.", Say(Policies.Default.FreePorts));
         var margins = keys.Defaulted("weight-margin", WeightMarginsShape.It, Policies.Default.WeightMargin, "What is added to a weight, by how it is known.", "0 %, 5 %, 10 %");
+        var cables = keys.Defaulted("cables", CablePoliciesShape.It, Policies.Default.Cables, "How long leads must be, and how they are put together.", "common practice");
         return row => new Policies
         {
             SpareMics = mics(row),
@@ -20,6 +21,7 @@ internal static class PoliciesShape
             SpareStands = stands(row),
             FreePorts = ports(row),
             WeightMargin = margins(row),
+            Cables = cables(row),
         };
     });
 
