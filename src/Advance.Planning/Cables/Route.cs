@@ -21,17 +21,16 @@ public sealed record Route(
     /// <summary>Whether a part of it is a straight line where nobody named a way.</summary>
     public bool IsEstimated => Legs.Any(leg => leg.IsEstimated);
 
-    /// <summary>What it lies along, in order: edges and named ways; <c>straight</c> where it lies along nothing.</summary>
+    /// <summary>What it lies along for a metre or more, in order: edges and named ways; <c>straight</c> where it lies along nothing.</summary>
     public IReadOnlyList<string> Via
     {
         get
         {
-            var names = new List<string>();
-            foreach (var leg in Legs.Where(leg => leg.Along.Length > 0 && leg.Along != names.LastOrDefault()))
-            {
-                names.Add(leg.Along);
-            }
-
+            var names = Legs.Where(leg => leg.Along.Length > 0)
+                .GroupBy(leg => leg.Along, StringComparer.Ordinal)
+                .Where(legs => legs.Sum(leg => leg.Length.Meters) >= 1)
+                .Select(legs => legs.Key)
+                .ToList();
             return names.Count > 0 ? names : ["straight"];
         }
     }

@@ -8,7 +8,7 @@ namespace Advance.Planning;
 internal static class WayLaid
 {
     private static readonly string[] Bridges = ["ramp", "bridge"];
-    private static readonly string[] Kept = ["ramp", "bridge", "mat", "overhead", "over head", "flown", "hung", "buried", "under", "trench", "duct", "trunking", "gutter", "channel"];
+    private static readonly string[] Kept = ["ramp", "bridge", "mat", "overhead", "flown", "hung", "buried", "under", "trench", "duct", "trunking", "gutter", "channel"];
     private static readonly string[] Walked = ["door", "exit", "entrance", "aisle", "gangway", "walkway", "corridor", "stairs", "road", "lane", "path", "public", "audience", "dance floor"];
 
     /// <summary>Ramps and bridges that leads go over: as written, else one if the words speak of one.</summary>
@@ -24,5 +24,10 @@ internal static class WayLaid
     /// <summary>The first word that says people or vehicles cross there; null where none does.</summary>
     public static string? Crossed(CableWay way) => Walked.FirstOrDefault(word => Speaks(way.Laid, [word]));
 
-    private static bool Speaks(string laid, string[] words) => words.Any(word => laid.Contains(word, StringComparison.OrdinalIgnoreCase));
+    // Whole words, one or several of the thing.
+    private static bool Speaks(string laid, string[] words)
+    {
+        var said = $" {string.Concat(laid.Select(letter => char.IsAsciiLetter(letter) ? char.ToLowerInvariant(letter) : ' '))} ";
+        return words.Any(word => said.Contains($" {word} ", StringComparison.Ordinal) || said.Contains($" {word}s ", StringComparison.Ordinal));
+    }
 }

@@ -1,3 +1,4 @@
+using Advance.Domain.Figures;
 using Advance.Domain.Stocks;
 
 namespace Advance.Planning;
