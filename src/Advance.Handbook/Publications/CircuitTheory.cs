@@ -1,0 +1,13 @@
+using Advance.Domain.Figures;
+
+namespace Advance.Handbook;
+
+/// <summary>What follows from Ohm's and Kirchhoff's laws for sinusoidal currents and needs no standard.</summary>
+public static class CircuitTheory
+{
+    /// <summary>Phasors add as complex numbers.</summary>
+    public static readonly Publication Phasors = new("circuit theory", "", "sum of phasors", Standing.Read);
+
+    /// <summary>Resistances and impedances in series and side by side.</summary>
+    public static readonly Publication Ohm = new("circuit theory", "", "Ohm's law", Standing.Read);
+}
