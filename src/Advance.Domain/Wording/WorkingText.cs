@@ -41,10 +41,10 @@ public sealed class WorkingText
         text.Append($"{indent}{working.Name}: {working.Formula}\n");
         foreach (var input in working.Inputs)
         {
-            text.Append($"{indent}  {input.Symbol} = {Value(input.Value)}, {From(input, deep)}{Open(input.RestsOn)}\n");
+            text.Append($"{indent}  {input.Symbol} = {Value(input.Value, Precisely.SayInput)}, {From(input, deep)}{Open(input.RestsOn)}\n");
         }
 
-        text.Append($"{indent}  gives {Value(working.Result)}; {working.Source}\n");
+        text.Append($"{indent}  gives {Value(working.Result, Precisely.Say)}; {working.Source}\n");
         foreach (var part in working.Inputs.SelectMany(Parts).Where(part => deep < Deepest && !told.Contains(part)))
         {
             Tell(part, deep + 1);
@@ -63,12 +63,7 @@ public sealed class WorkingText
 
     private static IEnumerable<Working> Parts(Input input) => input.How is { } how ? [how] : input.Parts;
 
-    private static string Value(object? value) => value switch
-    {
-        null => "unknown",
-        ITerms terms when !terms.Objects.Any() => "0",
-        _ => Precisely.Say(value),
-    };
+    private static string Value(object? value, Func<object, string> say) => value is null ? "unknown" : say(value);
 
     private static string Open(Doubts doubts) => doubts.Any ? $" TBC: {string.Join("; ", doubts.Select(Question))}" : "";
 
