@@ -15,4 +15,7 @@ public sealed record Sound(
 {
     /// <summary>No sound system.</summary>
     public static readonly Sound None = new([], [], [], [], []);
+
+    /// <summary>What drives passive boxes.</summary>
+    public IReadOnlyList<Device> Amplifiers { get; init; } = [];
 }
