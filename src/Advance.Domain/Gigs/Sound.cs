@@ -18,4 +18,7 @@ public sealed record Sound(
 
     /// <summary>What drives passive boxes.</summary>
     public IReadOnlyList<Device> Amplifiers { get; init; } = [];
+
+    /// <summary>Every desk, stage box, processor and amplifier, in this order.</summary>
+    public IEnumerable<Device> Devices => [.. Consoles, .. StageBoxes, .. Processors, .. Amplifiers];
 }
