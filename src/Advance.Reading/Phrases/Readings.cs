@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Advance.Reading.Phrases;
@@ -21,45 +20,25 @@ internal static class Readings
         (UnitKinds.Speed, amount => Speed.FromMetersPerSecond(amount)),
     ];
 
-    private static readonly string Offered = string.Join(", ", Kinds.Select(kind => kind.Kind.Offered));
-
-    /// <summary>A number with its unit.</summary>
-    public static readonly Phrase<IQuantity> Reading = new(
-        "reading",
-        "a reading with its unit",
-        $"{Patterns.Minus}?{Patterns.Spaces}{Patterns.Number}{Patterns.Spaces}(?:{string.Join('|', Kinds.Select(kind => $"(?:{kind.Kind.Pattern})"))})",
-        ["4.1 A", "228 V", "0.35 ohm", "412 kg"],
-        Read);
-
-    private static bool Read(Cursor cursor, [MaybeNullWhen(false)] out IQuantity value)
+    /// <summary>The quantity written there; null where the text is something else.</summary>
+    public static IQuantity? Of(string text)
     {
-        value = null;
-        if (!Sign.Read(cursor, "a reading", true, out var sign))
+        var cursor = new Cursor(text.Trim());
+        if (!Sign.Read(cursor, "a reading", true, out var sign) || !cursor.Number(out var number))
         {
-            return false;
+            return null;
         }
 
-        var start = cursor.At;
-        if (!cursor.Number(out var number))
-        {
-            return false;
-        }
-
-        var end = cursor.At;
         cursor.SkipSpaces();
         var symbol = UnitKind.Symbol(cursor.Text.AsSpan(cursor.At));
         foreach (var (kind, make) in Kinds)
         {
-            if (kind.Find(symbol) is { } unit)
+            if (kind.Find(symbol) is { } unit && cursor.At + symbol.Length == cursor.Text.Length)
             {
-                cursor.At += symbol.Length;
-                value = make(unit.InBaseUnits(sign * number));
-                return true;
+                return make(unit.InBaseUnits(sign * number));
             }
         }
 
-        return cursor.Fail(symbol.Length == 0
-            ? PhraseFaults.WhichUnit(start, cursor.Written(start, end), Offered)
-            : PhraseFaults.NoSuchUnit(cursor.At, symbol.ToString(), "a reading", Offered));
+        return null;
     }
 }

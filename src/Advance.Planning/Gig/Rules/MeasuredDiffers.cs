@@ -28,7 +28,8 @@ internal sealed class MeasuredDiffers : Rule<MeasuredDiffers.Case>
     protected override IEnumerable<Case> Cases(Plan plan)
     {
         var figures = plan.Figures.ToLookup(stated => stated.Address);
-        return plan.Brief.Gig.Measured.Select(row => CaseOf(row, figures[Address.Read(row.Where)].FirstOrDefault()));
+        var versions = plan.Drive.Units.Select(unit => unit.Address / "software").ToHashSet();
+        return plan.Brief.Gig.Measured.Where(row => !versions.Contains(Address.Read(row.Where))).Select(row => CaseOf(row, figures[Address.Read(row.Where)].FirstOrDefault()));
     }
 
     protected override Said Say(Case found) => found switch
@@ -47,13 +48,13 @@ internal sealed class MeasuredDiffers : Rule<MeasuredDiffers.Case>
             $"{Read(found)} against {found.Stated.Value!}"),
     };
 
-    private static Words Read(Case found) => Words.Of($"{(object)found.Row.Value}");
+    private static Words Read(Case found) => found.Row.Quantity is { } quantity ? Words.Of($"{(object)quantity}") : found.Row.Value;
 
-    private static Case CaseOf(Measurement row, Stated? stated) => new(row, stated, stated is null ? Verdict.Fails : Compare(row.Value, stated.Value));
+    private static Case CaseOf(Measurement row, Stated? stated) => new(row, stated, stated is null ? Verdict.Fails : Compare(row.Quantity, stated.Value));
 
-    private static Verdict Compare(IQuantity read, object? stated)
+    private static Verdict Compare(IQuantity? read, object? stated)
     {
-        if (stated is not IQuantity expected || expected.QuantityInfo.Name != read.QuantityInfo.Name)
+        if (read is null || stated is not IQuantity expected || expected.QuantityInfo.Name != read.QuantityInfo.Name)
         {
             return Verdict.CannotBeJudged;
         }
