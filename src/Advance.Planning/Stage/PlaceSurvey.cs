@@ -27,7 +27,7 @@ internal static class PlaceSurvey
         var missing = ground.Unknown(place);
         var isKnown = missing is null || !string.Equals(missing, name, StringComparison.OrdinalIgnoreCase);
         var nearest = isKnown ? null : Nearest.To(name, ground.Names);
-        return new NamedPlace(Address.Of("stage") / "places" / name, name, isKnown, ground.IsRound(name), nearest, [.. users.Distinct(StringComparer.Ordinal)], at);
+        return new NamedPlace(Address.Of("stage") / "places" / name, name, isKnown, ground.Circle(name), nearest, [.. users.Distinct(StringComparer.Ordinal)], at);
     }
 
     private static string? NameOf(Place place) => place switch
