@@ -79,7 +79,7 @@ public sealed class DriveTests
     {
         var chain = SoundGigs.Chain.Replace("fed-by: SB1", "outputs: [{output: 2, gain: -3 dB, polarity: reversed, delay: 4 ms}], fed-by: SB1", StringComparison.Ordinal);
         var set = SoundGigs.Plan(SoundGigs.Both("top"), chain).Drive.Outputs[1].Set;
-        Assert.Equal((-3, 0.004, Polarity.Reversed), (set.Gain.Value, Math.Round(set.Delay.Value!.Value.Seconds, 9, MidpointRounding.AwayFromZero), set.Polarity.Value));
+        Assert.Equal((-3, 0.004, Polarity.Reversed), (set.Gain.Value!.Value.Decibels, Math.Round(set.Delay.Value!.Value.Seconds, 9, MidpointRounding.AwayFromZero), set.Polarity.Value));
         Assert.All(new[] { set.Gain.Why, set.Delay.Why, set.Polarity.Why }, why => Assert.IsType<Reason.Fixed>(why));
         Assert.Equal(new Reason.Policy("start-muted"), set.StartsMuted!.Why);
     }

@@ -1,4 +1,5 @@
 using Advance.Domain;
+using Advance.Domain.Figures;
 using Advance.Planning;
 using Advance.Reading;
 using Advance.Reading.Files;
@@ -26,9 +27,12 @@ internal static class SoundGigs
         Planner.Plan(Brief($"sound:\n{chain}\n  stacks:\n{stacks}\n{more}"), earlier);
 
     /// <summary>A gig of that text.</summary>
-    public static Brief Brief(string text)
+    /// <param name="text">Without title, day and stock.</param>
+    /// <param name="shop">What to change in the stock; null for nothing.</param>
+    public static Brief Brief(string text, Func<string, string>? shop = null)
     {
         var stock = File.ReadAllText(Path.Combine(RuleCase.Folder, "shop-sound", "shop.yaml"));
+        stock = shop is null ? stock : shop(stock);
         var read = BriefReader.Read(MemoryDoor.Of(("gig.yaml", $"gig: A gig\nday: Sat 12 Sep 2026\nstock: shop.yaml\n{text}"), ("shop.yaml", stock)), "gig.yaml");
         Assert.Empty(read.Findings.Select(finding => $"{finding.At} {finding.Says}"));
         return read.Brief!;

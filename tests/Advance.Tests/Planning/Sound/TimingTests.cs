@@ -106,6 +106,25 @@ public sealed class TimingTests
         Assert.Equal(("Normal", "Reversed"), (linked.Output!.Set.Polarity.Value.ToString(), linked.Set.Polarity.Value.ToString()));
     }
 
+    /// <summary>A spacing of 1.0 m is a quarter of the wave of 85.8 Hz at 343.2 m/s; a box of 0.7 m, then, that of 122.6 Hz.</summary>
+    [Fact]
+    public void A_rear_facing_box_cancels_best_where_its_depth_is_a_quarter_wave()
+    {
+        var box = SoundGigs.Plan(SoundGigs.Both("sub-full, sub-full rear-facing")).Drive.Boxes[1];
+        Assert.Equal(85.8 / 0.7, box.QuarterWave!.Value!.Value.Hertz, 0.05);
+    }
+
+    [Theory]
+    [InlineData("-300 C")]
+    [InlineData("-273.15 C")]
+    public void Where_nothing_can_sound_nothing_is_timed(string temperature)
+    {
+        var plan = SoundGigs.Plan(SoundGigs.Both("sub-full, sub-full rear-facing"), more: $"temperature: {temperature}");
+        Assert.Null(plan.Drive.SpeedOfSound.Value);
+        Assert.Null(plan.Drive.Boxes[1].Set.Delay.Value);
+        Assert.Contains("sound/rear-box-not-set", SoundGigs.Rules(plan, "sound/"));
+    }
+
     [Fact]
     public void A_delay_whose_way_is_unknown_is_unknown_and_not_nought()
     {
