@@ -76,6 +76,19 @@ public sealed class StackTests
         Assert.Equal(Verdict.CannotBeJudged, stack.Height.AtMost(new Figure<UnitsNet.Length>(UnitsNet.Length.FromMeters(9), Advance.Domain.Facts.Doubts.None, Reason.Derived.It)));
     }
 
+    // Seen from above with the audience at the foot, what stands on the left and looks to the middle is turned anticlockwise.
+    [Theory]
+    [InlineData("SR 3 m", "at DS 3 m", -45)]
+    [InlineData("SL 3 m", "at DS 3 m", 45)]
+    [InlineData("SL 3 m", "at SL 3 m DS 9 m", 0)]
+    [InlineData("SR 3 m", "toe-in 5 deg", -5)]
+    [InlineData("SL 3 m", "toe-in 5 deg", 5)]
+    public void It_faces_what_it_is_aimed_at(string place, string aim, double turn)
+    {
+        var stack = SoundGigs.Plan($"    Main: {{place: {place}, aim: {aim}, from-floor-up: [top], fed-by: DRIVE out 1}}").Sound.Stacks.Single();
+        Assert.Equal(turn, stack.Turn, 9);
+    }
+
     [Fact]
     public void A_strap_is_pulled_for_each_stack()
     {
