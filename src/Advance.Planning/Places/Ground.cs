@@ -88,22 +88,27 @@ public sealed class Ground
         return null;
     }
 
-    /// <summary>Whether a named thing stands at something that stands at it.</summary>
-    public bool IsRound(string name)
+    /// <summary>The named things that stand at each other in a circle that this one is in, from this one on; empty where it is in none.</summary>
+    public IReadOnlyList<string> Circle(string name)
     {
-        var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
-        var at = name;
-        while (seen.Add(at))
+        var around = new List<string>();
+        for (var at = name; !around.Contains(at, StringComparer.OrdinalIgnoreCase);)
         {
+            around.Add(at);
             if (!places.TryGetValue(at, out var known) || !known.Place.Is(out var place) || NameIn(place) is not { } next)
             {
-                return false;
+                return [];
+            }
+
+            if (string.Equals(next, name, StringComparison.OrdinalIgnoreCase))
+            {
+                return around;
             }
 
             at = next;
         }
 
-        return true;
+        return [];
     }
 
     private static string? NameIn(Place place) => place switch

@@ -12,4 +12,8 @@ namespace Advance.Planning;
 /// <param name="Least">The least that the channel drives; unknown where no stock says.</param>
 /// <param name="At">Where it was written that they hang there.</param>
 public sealed record AmplifierLoad(
-    Address Address, Port Port, IReadOnlyList<StackedBox> Boxes, Figure<ElectricResistance> Impedance, Figure<ElectricResistance> Least, Mark At);
+    Address Address, Port Port, IReadOnlyList<StackedBox> Boxes, Figure<ElectricResistance> Impedance, Figure<ElectricResistance> Least, Mark At)
+{
+    /// <summary>Its number, under its address.</summary>
+    public IReadOnlyList<Stated> Figures => [Stated.Of(Address / "impedance", $"{Port}, impedance of its boxes", Impedance)];
+}

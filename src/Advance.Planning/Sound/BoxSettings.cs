@@ -36,6 +36,7 @@ internal sealed class BoxSettings(
             box.Piece.Address, stack, box, path, wiring.Into(input).FirstOrDefault(), [.. wiring.OutOf(new Port(box.Piece.Name, PortKind.Link, Number: null))], output, set, crossed)
         {
             RearDelay = later,
+            QuarterWave = settings.QuarterWaveOf(box),
         };
     }
 

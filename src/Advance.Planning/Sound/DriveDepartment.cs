@@ -62,5 +62,6 @@ public static class DriveDepartment
         .. plan.Boxes.Count > 0 ? [Stated.Of(Address.Of("sound") / "speed-of-sound", "speed of sound", plan.SpeedOfSound)] : Array.Empty<Stated>(),
         .. plan.Outputs.SelectMany(output => output.Figures),
         .. plan.Boxes.SelectMany(box => box.Figures),
+        .. plan.Loads.SelectMany(load => load.Figures),
     ];
 }

@@ -7,15 +7,15 @@ namespace Advance.Planning;
 
 /// <summary>What is set on one output of a processor, or on one box.</summary>
 /// <param name="Polarity">Which way round it drives.</param>
-/// <param name="Gain">In decibels.</param>
+/// <param name="Gain">0 dB where nobody says otherwise.</param>
 /// <param name="Delay">A start value.</param>
 /// <param name="DelayFrom">What it is delayed from, in words; empty for no delay.</param>
-public sealed record DriveSettings(Setting<Polarity> Polarity, Figure<double> Gain, Figure<Duration> Delay, string DelayFrom)
+public sealed record DriveSettings(Setting<Polarity> Polarity, Figure<Level> Gain, Figure<Duration> Delay, string DelayFrom)
 {
     /// <summary>Nothing set but what everything starts from.</summary>
     public static readonly DriveSettings Neutral = new(
         new Setting<Polarity>(Domain.Gigs.Polarity.Normal, Reason.Derived.It, Doubts.None),
-        new Figure<double>(0, Doubts.None, Reason.Derived.It),
+        new Figure<Level>(Level.Zero, Doubts.None, Reason.Derived.It),
         new Figure<Duration>(Duration.Zero, Doubts.None, Reason.Derived.It),
         "");
 

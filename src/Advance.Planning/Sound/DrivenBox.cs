@@ -27,6 +27,9 @@ public sealed record DrivenBox(
     /// <summary>For a rear-facing box, by how much it must be later than the front of its stack; null for any other.</summary>
     public Figure<Duration>? RearDelay { get; init; }
 
+    /// <summary>For a rear-facing box, the frequency that it cancels best; null for any other.</summary>
+    public Figure<Frequency>? QuarterWave { get; init; }
+
     /// <summary>Where its electronic aim throws, up from the level: a box on its head throws the other way. Null where it has none.</summary>
     public Figure<Angle>? Throw => Set.Aim is { } aim && Box.IsUpsideDown
         ? aim with { Value = aim.Value is { } angle ? Angle.FromDegrees(-angle.Degrees) : null, Why = Reason.Derived.It }
@@ -37,6 +40,7 @@ public sealed record DrivenBox(
     [
         .. Set.Delay.Value is not { Seconds: 0 } ? [Stated.Of(Address / "delay", $"{Box.Piece.Name}, delay", Set.Delay)] : Array.Empty<Stated>(),
         .. RearDelay is { } rear ? [Stated.Of(Address / "rear-delay", $"{Box.Piece.Name}, later than the front", rear)] : Array.Empty<Stated>(),
+        .. QuarterWave is { } wave ? [Stated.Of(Address / "quarter-wave", $"{Box.Piece.Name}, cancels best at", wave)] : Array.Empty<Stated>(),
         .. Set.Aim is { } aim ? [Stated.Of(Address / "electronic-aim", $"{Box.Piece.Name}, electronic aim", aim)] : Array.Empty<Stated>(),
     ];
 }

@@ -3,6 +3,7 @@ using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -25,9 +26,18 @@ internal sealed class OutputSettings(Wiring wiring, Timings timings, Figure<Spee
             return null;
         }
 
-        var depth = box.Piece.Kind?.Size is { } given ? Figure.From(given.Select(size => size.Depth)) : new Figure<Length>(null, Doubts.None, Reason.Derived.It);
-        return SoundTravel.Time("later than the front, over the depth of the box", depth, speed);
+        return Sum.Of("later than the front", "τ = d / c", Acoustics.Subs).Put("d", DepthOf(box)).Put("c", speed).Gives(SubDelays.Gradient);
     }
+
+    /// <summary>The frequency that a rear-facing box cancels best behind the stack: its depth is a quarter of that wave. Null for any other.</summary>
+    public Figure<Frequency>? QuarterWaveOf(StackedBox box) => box.IsRearFacing
+        ? Sum.Of("quarter wave", "f = c / (4 · d)", Acoustics.Travel).Put("c", speed).Put("d", DepthOf(box)).Gives((c, depth) => QuarterWave.FrequencyOf(depth, c))
+        : null;
+
+    // A box without depth is one whose size nobody wrote right.
+    private static Figure<Length> DepthOf(StackedBox box) => box.Piece.Kind?.Size is { } given && (!given.IsKnown || given.Value.Depth.Meters > 0)
+        ? Figure.From(given.Select(size => size.Depth))
+        : new Figure<Length>(null, Doubts.None, Reason.Derived.It);
 
     /// <summary>Whether something can delay; what no stock describes is not judged here.</summary>
     public static bool CanDelay(Kind? kind) => kind is null || kind.Loudspeaker?.DelayRange is not null;
@@ -55,8 +65,7 @@ internal sealed class OutputSettings(Wiring wiring, Timings timings, Figure<Spee
             : new(derived, Reason.Derived.It, Doubts.None);
     }
 
-    private static Figure<double> Gain(OutputRow? row) =>
-        row?.Gain is { } given ? Figure.From(given.Select(level => level.Decibels)) : DriveSettings.Neutral.Gain;
+    private static Figure<Level> Gain(OutputRow? row) => row?.Gain is { } given ? Figure.From(given) : DriveSettings.Neutral.Gain;
 
     private (Figure<Duration> Delay, string From, DelayedHere Delayed) Delay(
         SoundDevice device, IReadOnlyList<(StackPlan Stack, StackedBox Box)> feeds, OutputRow? row, bool isRear)

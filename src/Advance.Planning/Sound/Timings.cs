@@ -1,6 +1,7 @@
 using Advance.Domain.Companies;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -41,12 +42,12 @@ internal sealed class Timings(IReadOnlyList<StackPlan> stacks, Figure<Speed> spe
     {
         var before = Before(stack, name);
         var doubts = stack.RestsOn.With(Doubts.Of(name.Doubt)).With(Doubts.Of(stack.Stack.HeardAt?.Doubt)).With(before?.RestsOn ?? Doubts.None);
-        var delay = Sum.Of("delay", "t = max(0, (s₁ - s₂) / c + o)", Publication.CommonPractice)
+        var delay = Sum.Of("delay", "t = max(0, (s₁ - s₂) / c + o)", Acoustics.Travel)
             .Put("s₁", SoundTravel.Distance("way from the stack before", before?.Spot, stack.HeardAt, doubts))
             .Put("s₂", SoundTravel.Distance("own way", stack.Spot, stack.HeardAt, doubts))
             .Put("c", speed)
             .Put("o", Figure.Policy(policy, offset))
-            .Gives((far, near, c, more) => Duration.FromSeconds(Math.Max(0, ((far.Meters - near.Meters) / c.MetersPerSecond) + more.Seconds)));
+            .Gives((far, near, c, more) => Duration.FromSeconds(Math.Max(0, (Delays.Between(far, near, c) + more).Seconds)));
         return new Timing(delay, before?.Name ?? name.Or("TBC"));
     }
 

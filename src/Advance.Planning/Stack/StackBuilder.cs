@@ -30,7 +30,8 @@ internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, 
         var before = pieces.Made.Count;
         var boxes = Pairs.Mark(Join(Raise(Subs.Mark(stack, BoxesOf(stack, address, one.Name, spot)))));
         AskForStraps(stack, address, one.Name, spot);
-        Draw(stack, address, one, boxes);
+        var turn = Turn(stack, one.Side, spot);
+        drawn.Add(address, one.Name, Look.Stack, stack.Place, Footprint.Of(boxes.Count > 0 ? boxes[0].Piece.Kind : null), side: one.Side, turn: turn);
         var ground = drawn.Ground.HeightAt(spot);
         var foot = ground with { RestsOn = ground.RestsOn.With(Doubts.Of(stack.Place.Doubt)) };
         var height = StackFigures.Together("height of the boxes", boxes.Select(box => box.Height));
@@ -39,6 +40,7 @@ internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, 
             Side = one.Side,
             Index = one.Index,
             Spot = spot,
+            Turn = turn,
             HeardAt = stack.HeardAt is { } heard ? drawn.Find(heard, one.Side) : spot,
             On = drawn.Ground.On(spot),
             Base = foot,
@@ -100,13 +102,14 @@ internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, 
         }
     }
 
-    private void Draw(Stack stack, Address address, Mirrored one, IReadOnlyList<StackedBox> boxes)
-    {
-        var turn = Turn(stack.Aim?.Or(company.Aim) ?? company.Aim, one.Side);
-        drawn.Add(address, one.Name, Look.Stack, stack.Place, Footprint.Of(boxes.Count > 0 ? boxes[0].Piece.Kind : null), side: one.Side, turn: turn);
-    }
-
     // Toe-in turns a box on stage right towards stage left, anticlockwise as drawn with the audience at the foot.
-    private static double Turn(Aim aim, Side? side) =>
-        aim is Aim.Toed toed ? toed.In.Degrees * (side == Side.StageRight ? -1 : 1) : 0;
+    private double Turn(Stack stack, Side? side, Spot? spot) => (stack.Aim?.Or(company.Aim) ?? company.Aim) switch
+    {
+        Aim.Toed toed => toed.In.Degrees * ((side is { } said ? said == Side.StageRight : spot?.X < 0) ? -1 : 1),
+        Aim.AtPlace at when spot is { } from && drawn.Find(Given.Of(at.Target, stack.At), side) is { } to => TurnTo(from, to),
+        _ => 0,
+    };
+
+    // From straight downstage, which is down the page.
+    private static double TurnTo(Spot from, Spot to) => -Math.Atan2(to.X - from.X, from.Y - to.Y) * 180 / Math.PI;
 }

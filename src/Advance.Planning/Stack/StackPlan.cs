@@ -28,6 +28,9 @@ public sealed record StackPlan(
     /// <summary>Where it stands; null where nobody knows.</summary>
     public Spot? Spot { get; init; }
 
+    /// <summary>Which way it faces: degrees clockwise from straight downstage, seen from above with the audience at the foot of the page.</summary>
+    public double Turn { get; init; }
+
     /// <summary>Where it and the stack before it are to arrive together; null where nobody knows.</summary>
     public Spot? HeardAt { get; init; }
 

@@ -19,7 +19,7 @@ internal static class DeckCount
         }
 
         var kind = stock.Find(decks.Item);
-        var size = kind?.Size ?? default;
+        var size = kind?.Size is { } given && (!given.IsKnown || (given.Value.Width.Meters > 0 && given.Value.Depth.Meters > 0)) ? given : default;
         return new DeckPlan(address / "decks", stage, decks, kind, Wanted(stage.Size, size), CanFill(stage.Size, size));
     }
 
@@ -31,7 +31,7 @@ internal static class DeckCount
             .Put("d", Figure.From(deck.Select(size => size.Depth)))
             .Gives((width, depth, @long, wide) => width.Meters * depth.Meters / (@long.Meters * wide.Meters));
 
-    private static bool? CanFill(Given<Size> stage, Given<Size> deck) => stage.Is(out var whole) && deck.Is(out var one) && Mm(one.Width) > 0 && Mm(one.Depth) > 0
+    private static bool? CanFill(Given<Size> stage, Given<Size> deck) => stage.Is(out var whole) && deck.Is(out var one) && Mm(one.Width) > 0 && Mm(one.Depth) > 0 && Mm(whole.Width) > 0 && Mm(whole.Depth) > 0
         ? Tiling.Fills(Mm(whole.Width), Mm(whole.Depth), Mm(one.Width), Mm(one.Depth))
         : null;
 

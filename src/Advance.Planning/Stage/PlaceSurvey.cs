@@ -27,7 +27,7 @@ internal static class PlaceSurvey
         var missing = ground.Unknown(place);
         var isKnown = missing is null || !string.Equals(missing, name, StringComparison.OrdinalIgnoreCase);
         var nearest = isKnown ? null : Nearest.To(name, ground.Names);
-        return new NamedPlace(Address.Of("stage") / "places" / name, name, isKnown, ground.IsRound(name), nearest, [.. users.Distinct(StringComparer.Ordinal)], at);
+        return new NamedPlace(Address.Of("stage") / "places" / name, name, isKnown, ground.Circle(name), nearest, [.. users.Distinct(StringComparer.Ordinal)], at);
     }
 
     private static string? NameOf(Place place) => place switch
@@ -43,7 +43,7 @@ internal static class PlaceSurvey
         .. gig.Around.Select(Use),
         .. gig.Acts.SelectMany(act => act.Backline).Select(Use),
         .. Devices(gig).Select(device => (device.Name, device.Place)),
-        .. gig.Sound.Stacks.SelectMany(stack => new[] { (stack.Name, (Given<Place>?)stack.Place), (stack.Name, stack.HeardAt) }),
+        .. gig.Sound.Stacks.SelectMany(stack => new[] { (stack.Name, (Given<Place>?)stack.Place), (stack.Name, stack.HeardAt), (stack.Name, Target(stack)) }),
         .. gig.Lighting.Positions.Select(position => (position.Name, (Given<Place>?)position.Place)),
         .. gig.Acts.SelectMany(act => act.Inputs).Concat(gig.Sound.AlwaysLive).Select(row => (row.Source, row.Place)),
         .. gig.Acts.SelectMany(act => act.Mixes).Select(row => ($"the mix for {row.For}", row.Place)),
@@ -55,6 +55,9 @@ internal static class PlaceSurvey
         var devices = gig.Sound.Devices.Concat(gig.Power.Distributions);
         return gig.Lighting.Control is { } desk ? devices.Append(desk) : devices;
     }
+
+    private static Given<Place>? Target(Stack stack) =>
+        stack.Aim is { } given && given.Is(out var aim) && aim is Aim.AtPlace at ? Given.Of(at.Target, given.At) : null;
 
     private static (string User, Given<Place>? Place) Use(Thing thing) => (thing.Name, thing.Place);
 }

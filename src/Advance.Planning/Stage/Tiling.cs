@@ -1,7 +1,7 @@
 namespace Advance.Planning;
 
 /// <summary>Whether like decks can be laid so that they fill a rectangle.</summary>
-internal static class Tiling
+public static class Tiling
 {
     /// <summary>
     /// Whether rectangles of one size, turned as needed, fill another without gap or overhang. A rectangle is filled exactly when each side

@@ -25,7 +25,7 @@ internal sealed class CrossedTwice : Rule<CrossedTwice.Case>
     protected override Said Say(Case found)
     {
         var (stack, by) = (found.Crossed.Stack.Stack.Name, found.By);
-        Words where = by.Count > 1 ? $"in {string.Join(" and again in ", by)}" : $"twice over by {by[0]}";
+        Words where = by.Count > 1 ? $"in {string.Join(" and again in ", by)}" : $"twice, by one {by[0]} after another";
         return found.Verdict == Verdict.CannotBeJudged
             ? new(
                 $"{stack}: whether {found.Item} is crossed {where} is not known, for nobody says at what frequency it is crossed.",

@@ -29,13 +29,13 @@ internal sealed class ImpedanceTooLow : Rule<ImpedanceTooLow.Case>
         {
             var what = load.Impedance.Value is null ? "what the boxes have" : "what the amplifier drives";
             return new(
-                $"{load.Port}: whether it drives {count} {Boxes(count)} is not known, for {what} is not.",
+                $"{load.Port.ToString()}: whether it drives {count} {Boxes(count)} is not known, for {what} is not.",
                 "Write impedance of the box, and least-impedance of the amplifier, in the stock.",
                 $"{count} {Boxes(count)}, impedance unknown");
         }
 
         return new(
-            $"{load.Port}: {count} {Boxes(count)} of {Ohms(impedance)} together; it drives {Ohms(least)} and more.",
+            $"{load.Port.ToString()}: {count} {Boxes(count)} of {Ohms(impedance)} together; it drives {Ohms(least)} and more.",
             "Hang fewer boxes on it.",
             $"{Ohms(impedance)}, {Ohms(least)}");
     }

@@ -40,7 +40,7 @@ internal sealed class RearBoxNotSet : Rule<RearBoxNotSet.Case>
     }
 
     private static string Lack(DrivenBox driven) => driven.Output is { Row.Polarity: { } written } output && written.Or(Polarity.Reversed) == Polarity.Normal
-        ? $"{output.Port} is written normal"
+        ? $"its output of {output.Device.Name} is written normal"
         : $"neither it nor an output of its own can do both";
 
     private static Verdict Judge(DrivenBox driven)

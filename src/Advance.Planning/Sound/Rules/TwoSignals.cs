@@ -27,7 +27,7 @@ internal sealed class TwoSignals : Rule<TwoSignals.Case>
     {
         var ports = found.Links.Select(link => link.From.Port.ToString()).Distinct(StringComparer.Ordinal);
         return new(
-            $"{found.Links[0].To.Port}: fed by {string.Join(" and by ", ports)}; one output may.",
+            $"{found.Links[0].To.Port.ToString()}: fed by {string.Join(" and by ", ports)}; one output may.",
             "Leave all but one of them out.",
             $"{string.Join(", ", ports)}");
     }

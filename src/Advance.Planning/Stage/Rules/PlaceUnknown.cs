@@ -27,9 +27,9 @@ internal sealed class PlaceUnknown : Rule<PlaceUnknown.Case>
         var place = found.Place;
         return place.IsKnown
             ? new(
-                $"{place.Name}: stands at something that stands at it, and so nowhere.",
+                $"{string.Join(", ", place.Circle)}: each stands at another of them, and so all of them nowhere.",
                 "Say one of the places in metres.",
-                $"{place.Name}, in a circle")
+                $"{string.Join(", ", place.Circle)}, in a circle")
             : new(
                 $"{place.Name}: {Users(place.Users)} stands there, and nothing is called that.",
                 Cure(place),
@@ -47,6 +47,9 @@ internal sealed class PlaceUnknown : Rule<PlaceUnknown.Case>
         ? $"Write {nearest} if that is meant, or place a thing called {place.Name}."
         : $"Place a thing called {place.Name}, or say the place in metres.";
 
-    internal sealed record Case(NamedPlace Place)
-        : Judgement(Place.Address, Place.At, Place.IsKnown && !Place.IsRound ? Verdict.Holds : Verdict.Fails, Doubts.None);
+    // A circle is one mistake: the first of its names speaks for all.
+    private static Verdict Judge(NamedPlace place) =>
+        !place.IsKnown || (place.Circle.Count > 0 && place.Circle.Min(StringComparer.OrdinalIgnoreCase) == place.Circle[0]) ? Verdict.Fails : Verdict.Holds;
+
+    internal sealed record Case(NamedPlace Place) : Judgement(Place.Address, Place.At, Judge(Place), Doubts.None);
 }

@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
 using Advance.Domain.Places;
@@ -31,7 +32,10 @@ internal sealed class Straddles : Rule<Straddles.Case>
         }
 
         var things = plan.Stage.Things.Concat(plan.Sound.Things).Concat(plan.Power.Things).Concat(plan.Lighting.Things);
-        return things.Where(thing => thing.Look is not (Look.Steps or Look.KeepClear)).Select(thing => Judge(thing, outline)).OfType<Case>();
+        var cases = things.Where(thing => thing.Look is not (Look.Steps or Look.KeepClear)).Select(thing => Judge(thing, outline)).OfType<Case>();
+
+        // The two of a mirrored pair have one place, and one mistake in it.
+        return cases.DistinctBy(found => found.Verdict == Verdict.Holds ? (found.Where, Mark.Nowhere) : (default(Address), found.At));
     }
 
     protected override Said Say(Case found)
