@@ -40,6 +40,7 @@ internal static class Program
         CheckCommand.Make(terminal),
         BuildCommand.Make(terminal),
         IssueCommand.Make(terminal),
+        ExplainCommand.Make(terminal),
         RulesCommand.Make(terminal),
         SchemaCommand.Make(terminal),
         NewCommand.Make(terminal),

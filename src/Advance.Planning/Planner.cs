@@ -22,7 +22,7 @@ public static class Planner
         var lights = LightingDepartment.Place(gig, stock, ground);
         var placed = PowerDepartment.Place(gig, stock, ground);
         var extras = ExtrasDepartment.Place(gig, stock);
-        var routes = Routes.Survey(gig, ground);
+        var routes = Routes.Survey(gig, venue, ground, policies.Cables);
 
         // Choose: ports, addresses, circuits, leads, and what is pulled. Nothing after this adds a piece.
         var patch = PatchDepartment.Choose(gig, stock, policies, sound, ground, routes, earlier);
@@ -31,7 +31,7 @@ public static class Planner
         List<Piece> powered = [.. stage.Pieces, .. sound.Pieces, .. lighting.Pieces, .. patch.Pieces, .. extras];
         var power = PowerDepartment.Choose(brief, placed, powered, ground, routes, earlier);
         List<Link> links = [.. sound.Links, .. patch.Links, .. drive.Links, .. lighting.Links, .. power.Links];
-        var cables = CableDepartment.Choose(links, gig, stock, policies, routes, earlier);
+        var cables = CableDepartment.Choose(brief, links, [.. powered, .. power.Pieces], routes, earlier);
         var backbone = Backbone.Of([powered, power.Pieces, cables.Pieces], [links]);
         var pull = StockDepartment.Choose(backbone.Pieces, stock, policies);
 

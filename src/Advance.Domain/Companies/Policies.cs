@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using UnitsNet;
 
 namespace Advance.Domain.Companies;
@@ -49,4 +50,28 @@ public sealed record Policies
 
     /// <summary><c>drop-other</c>: voltage drop allowed up to everything else, in per cent.</summary>
     public double DropOther { get; init; } = 5;
+
+    /// <summary><c>cables</c>: how long a lead must be, and how leads are put together.</summary>
+    public CablePolicies Cables { get; init; } = CablePolicies.Default;
+
+    /// <summary><c>edge-height</c>: from what height on an edge of a stage wants a rail.</summary>
+    public Length EdgeHeight { get; init; } = Length.FromMeters(0.38);
+
+    /// <summary><c>stack-strap</c>: beyond what a stack that is not joined wants a strap.</summary>
+    public StrapLimit StackStrap { get; init; } = new(2, Length.FromMeters(1.5));
+
+    /// <summary><c>temperature</c>: of the air, where the gig does not say.</summary>
+    public Temperature Temperature { get; init; } = Temperature.FromDegreesCelsius(20);
+
+    /// <summary><c>fill-offset</c>: by how much fills start later than their way alone asks for.</summary>
+    public Duration FillOffset { get; init; } = Duration.FromSeconds(0.005);
+
+    /// <summary><c>delay-offset</c>: by how much delay stacks start later than their way alone asks for.</summary>
+    public Duration DelayOffset { get; init; } = Duration.FromSeconds(0.010);
+
+    /// <summary><c>start-muted</c>: whether outputs that drive loudspeakers are muted when they are switched on.</summary>
+    public bool StartMuted { get; init; } = true;
+
+    /// <summary><c>subnet</c>: the network, where the gig does not say.</summary>
+    public Subnet Subnet { get; init; } = new(NetworkAddress.Of(192, 168, 10, 0), 24);
 }

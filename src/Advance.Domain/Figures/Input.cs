@@ -8,4 +8,8 @@ namespace Advance.Domain.Figures;
 /// <param name="RestsOn">The open questions about it.</param>
 /// <param name="Why">Where it came from.</param>
 /// <param name="How">Its own working, if it was worked out.</param>
-public sealed record Input(string Symbol, object? Value, Doubts RestsOn, Reason Why, Working? How);
+public sealed record Input(string Symbol, object? Value, Doubts RestsOn, Reason Why, Working? How)
+{
+    /// <summary>The workings of the terms, for a list of values.</summary>
+    public IReadOnlyList<Working> Parts { get; init; } = [];
+}

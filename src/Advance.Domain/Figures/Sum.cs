@@ -40,7 +40,7 @@ public sealed class Sum
         var known = all.All(figure => figure.Value is not null);
         var terms = new Terms<A>([.. all.Where(figure => figure.Value is not null).Select(figure => figure.Value!.Value)]);
         var doubts = all.Aggregate(Doubts.None, (sum, figure) => sum.With(figure.RestsOn));
-        Inputs.Add(new Input(symbol, known ? terms : null, doubts, Reason.Derived.It, How: null));
+        Inputs.Add(new Input(symbol, known ? terms : null, doubts, Reason.Derived.It, How: null) { Parts = [.. all.Select(figure => figure.How).OfType<Working>()] });
         return known ? terms : null;
     }
 

@@ -10,4 +10,11 @@ namespace Advance.Domain.Gigs;
 /// <param name="By">Corners on the way, in order.</param>
 /// <param name="Laid">How it is laid, as written.</param>
 /// <param name="At">Where it was written.</param>
-public sealed record CableWay(string Name, Given<Place> From, Given<Place> To, IReadOnlyList<Given<Place>> By, string Laid, Mark At);
+public sealed record CableWay(string Name, Given<Place> From, Given<Place> To, IReadOnlyList<Given<Place>> By, string Laid, Mark At)
+{
+    /// <summary>How many ramps or bridges leads go up and over on; null where not said, and then one if <see cref="Laid"/> speaks of one.</summary>
+    public Given<int>? Ramps { get; init; }
+
+    /// <summary>All its corners, from one end to the other.</summary>
+    public IReadOnlyList<Given<Place>> Along => [From, .. By, To];
+}

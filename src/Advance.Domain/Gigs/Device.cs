@@ -12,4 +12,11 @@ namespace Advance.Domain.Gigs;
 /// <param name="From">Whose it is; null means the shop's.</param>
 /// <param name="At">Where it was written.</param>
 public sealed record Device(
-    string Name, Given<string> Item, Given<Place>? Place, Given<PortRange>? FedBy, Given<PortRange>? To, Given<Owner>? From, Mark At);
+    string Name, Given<string> Item, Given<Place>? Place, Given<PortRange>? FedBy, Given<PortRange>? To, Given<Owner>? From, Mark At)
+{
+    /// <summary>Its address on the network, fixed by hand; null where it is chosen.</summary>
+    public Given<NetworkAddress>? Network { get; init; }
+
+    /// <summary>Of a processor, what somebody wants set on its outputs.</summary>
+    public IReadOnlyList<OutputRow> Outputs { get; init; } = [];
+}

@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Findings;
+using UnitsNet;
 
 namespace Advance.Domain.Gigs;
 
@@ -47,6 +48,12 @@ public sealed record Gig
 
     /// <summary>The sound system.</summary>
     public Sound Sound { get; init; } = Sound.None;
+
+    /// <summary>The air at show time, for the speed of sound; null means as the company says.</summary>
+    public Given<Temperature>? Temperature { get; init; }
+
+    /// <summary>The network that units with a control port are on; null means as the company says.</summary>
+    public Network? Network { get; init; }
 
     /// <summary>Distributions and fixed circuits.</summary>
     public Power Power { get; init; } = Power.None;

@@ -15,4 +15,10 @@ public sealed record Sound(
 {
     /// <summary>No sound system.</summary>
     public static readonly Sound None = new([], [], [], [], []);
+
+    /// <summary>What drives passive boxes.</summary>
+    public IReadOnlyList<Device> Amplifiers { get; init; } = [];
+
+    /// <summary>Every desk, stage box, processor and amplifier, in this order.</summary>
+    public IEnumerable<Device> Devices => [.. Consoles, .. StageBoxes, .. Processors, .. Amplifiers];
 }

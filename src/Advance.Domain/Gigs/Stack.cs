@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Places;
+using UnitsNet;
 
 namespace Advance.Domain.Gigs;
 
@@ -9,7 +10,7 @@ namespace Advance.Domain.Gigs;
 /// <param name="Place">Of each stack.</param>
 /// <param name="Aim">Null means as the company says.</param>
 /// <param name="FromFloorUp">The boxes, lowest first.</param>
-/// <param name="FedBy">One port a side, in the order of the sides.</param>
+/// <param name="FedBy">One port a side, in the order of the sides; one port alone feeds both.</param>
 /// <param name="Crossover">Where and at what frequency it is crossed, as written; null where not said.</param>
 /// <param name="At">Where it was written.</param>
 public sealed record Stack(
@@ -20,4 +21,29 @@ public sealed record Stack(
     IReadOnlyList<CountedItem> FromFloorUp,
     Given<PortRange>? FedBy,
     Given<Crossover>? Crossover,
-    Mark At);
+    Mark At)
+{
+    /// <summary>What drives its tops where they have outputs of their own, like <see cref="FedBy"/>; null where they are linked from the subs.</summary>
+    public Given<PortRange>? TopsFedBy { get; init; }
+
+    /// <summary>What drives its rear-facing boxes where they have outputs of their own; null where they are linked from the others.</summary>
+    public Given<PortRange>? RearFedBy { get; init; }
+
+    /// <summary>What straps it together, and how many a stack; null for none.</summary>
+    public CountedItem? Strap { get; init; }
+
+    /// <summary>Electronic aim of each box that has it, up from its own axis; null for straight.</summary>
+    public Given<Angle>? ElectronicAim { get; init; }
+
+    /// <summary>Delay set by hand; null where it is worked out.</summary>
+    public Given<Duration>? Delay { get; init; }
+
+    /// <summary>The stack that it fills in for, near the stage; null where it is no fill.</summary>
+    public Given<string>? FillOf { get; init; }
+
+    /// <summary>The stack that it takes over from, further out; null where it is no delay stack.</summary>
+    public Given<string>? DelayOf { get; init; }
+
+    /// <summary>Where a fill or a delay stack and the stack before it are to arrive together; null means where it stands itself.</summary>
+    public Given<Place>? HeardAt { get; init; }
+}

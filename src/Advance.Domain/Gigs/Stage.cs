@@ -10,7 +10,7 @@ namespace Advance.Domain.Gigs;
 /// <param name="DownstageEdge">Where it stands in the venue.</param>
 /// <param name="Decks">What it is built from; null where it is built in or not said.</param>
 /// <param name="Steps">How people get up; null where there are none.</param>
-/// <param name="Rails">As written; null where not said.</param>
+/// <param name="Railed">The edges that have a rail; null where not said.</param>
 /// <param name="Things">What stands on it for the whole gig.</param>
 /// <param name="At">Where it was written.</param>
 public sealed record Stage(
@@ -20,6 +20,16 @@ public sealed record Stage(
     Given<Place>? DownstageEdge,
     CountedItem? Decks,
     Thing? Steps,
-    Given<string>? Rails,
+    Given<StageEdges>? Railed,
     IReadOnlyList<Thing> Things,
-    Mark At);
+    Mark At)
+{
+    /// <summary>The edges that stand against a wall: nobody falls off there.</summary>
+    public Given<StageEdges>? AgainstWall { get; init; }
+
+    /// <summary>The edges that the audience looks over, and that stay open; the front where not said.</summary>
+    public Given<StageEdges>? AudienceEdges { get; init; }
+
+    /// <summary>The edges that have a rail, in words; null where not said.</summary>
+    public Given<string>? Rails => Railed?.Select(StageEdgeWords.Of);
+}

@@ -24,4 +24,17 @@ public sealed record Loudspeaker(
     Given<Angle>? AimRange,
     Given<Duration>? DelayRange,
     string Software,
-    Given<ElectricResistance>? Impedance);
+    Given<ElectricResistance>? Impedance)
+{
+    /// <summary>Whether it plays only the lows. A box whose link hands on the high-passed signal does, whatever is said.</summary>
+    public bool IsSub { get; init; }
+
+    /// <summary>Whether it can be set as the rear-facing box of a pair: its polarity reversed, with the delay that its range allows.</summary>
+    public bool MayFaceRear { get; init; }
+
+    /// <summary>The filters that a box or processor can set; empty where the stock does not say.</summary>
+    public IReadOnlyList<Filter> Filters { get; init; } = [];
+
+    /// <summary>Of an amplifier, the least impedance that one channel drives; null where not said.</summary>
+    public Given<ElectricResistance>? LeastImpedance { get; init; }
+}

@@ -18,4 +18,9 @@ public abstract record Need
     /// <param name="Other">That piece.</param>
     /// <param name="At">Where the stock says so.</param>
     public sealed record GoesWith(Address Other, Mark At) : Need;
+
+    /// <summary>It makes a connection, or a part of one.</summary>
+    /// <param name="Link">That connection.</param>
+    /// <param name="At">Where somebody wrote what the connection rests on.</param>
+    public sealed record Connects(Address Link, Mark At) : Need;
 }

@@ -28,10 +28,11 @@ public sealed class Pieces(string department, Stock stock)
     /// <param name="from">Whose it is; null means the shop's.</param>
     /// <param name="spot">Where it stands.</param>
     /// <param name="at">Where it was asked for.</param>
-    public Piece Ask(Address address, string name, string item, Given<Owner>? from, Spot? spot, Mark at)
+    /// <param name="why">Why it is there; null means that it was asked for.</param>
+    public Piece Ask(Address address, string name, string item, Given<Owner>? from, Spot? spot, Mark at, Need? why = null)
     {
         var owner = from ?? Given.Of(new Owner(OwnerKind.Shop), at);
-        var piece = new Piece(Free(address), name, item, stock.Find(item), department, owner, spot, new Need.AskedFor(at));
+        var piece = new Piece(Free(address), name, item, stock.Find(item), department, owner, spot, why ?? new Need.AskedFor(at));
         Add(piece, MostCompanionsDeep);
         return piece;
     }

@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 
 namespace Advance.Planning;
@@ -13,6 +14,15 @@ public sealed record CablePlan(
     /// <summary>No cables at all.</summary>
     public static readonly CablePlan None = new([], [], [], Choices.None);
 
-    /// <summary>The run that makes a link; null where no lead is needed or none was found.</summary>
-    public Run? Of(Address link) => Runs.FirstOrDefault(run => run.Link.Address == link);
+    /// <summary>The open questions behind the choice as a whole: leads are picked for all runs at once.</summary>
+    public Doubts RestsOn => Runs.Aggregate(Doubts.None, (sum, run) => sum.With(run.Needed.RestsOn));
+
+    /// <summary>Whether it is known where the deck is: without it every way is a straight line.</summary>
+    internal bool KnowsDeck { get; init; } = true;
+
+    /// <summary>What the venue keeps clear.</summary>
+    internal IReadOnlyList<NoGo> Keep { get; init; } = [];
+
+    /// <summary>The run that makes a link; null where none does. It has no leads where none were found.</summary>
+    public Run? Of(Address link) => Runs.FirstOrDefault(run => run.Links.Any(made => made.Address == link));
 }

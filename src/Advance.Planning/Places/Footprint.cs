@@ -10,7 +10,10 @@ namespace Advance.Planning;
 public readonly record struct Footprint(double Width, double Depth)
 {
     /// <summary>For drawing a thing whose size nobody gave.</summary>
-    public static readonly Footprint Usual = new(0.5, 0.5);
+    public static readonly Footprint Usual = new(0.5, 0.5) { IsGuess = true };
+
+    /// <summary>Whether nobody gave a size, so that nothing may be judged by it.</summary>
+    public bool IsGuess { get; init; }
 
     /// <summary>From the size that was given, else that of the kind, else the usual one.</summary>
     public static Footprint Of(Kind? kind, Given<Size>? own = null) =>

@@ -12,4 +12,7 @@ public readonly record struct Spot(double X, double Y)
 
     /// <summary>A spot so much further to stage left and upstage.</summary>
     public Spot Plus(double x, double y) => new(X + x, Y + y);
+
+    /// <summary>How far away another spot is, in metres.</summary>
+    public double To(Spot other) => Math.Sqrt(((other.X - X) * (other.X - X)) + ((other.Y - Y) * (other.Y - Y)));
 }

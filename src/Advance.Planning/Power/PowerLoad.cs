@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -43,4 +44,8 @@ public sealed record PowerLoad(
     double Height,
     string? Act,
     bool IsAssumed,
-    Mark At);
+    Mark At)
+{
+    /// <summary>Mains leads that always come with it, by id.</summary>
+    public IReadOnlyDictionary<string, Cable> Leads { get; init; } = new Dictionary<string, Cable>(StringComparer.Ordinal);
+}

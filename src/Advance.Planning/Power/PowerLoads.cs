@@ -12,6 +12,7 @@ namespace Advance.Planning;
 internal sealed class PowerLoads
 {
     private readonly Policies policies;
+    private readonly Stock stock;
     private readonly LoadPlaces places;
     private readonly Dictionary<Address, Piece> pieces;
     private readonly Dictionary<Address, Thing> things;
@@ -19,6 +20,7 @@ internal sealed class PowerLoads
     private PowerLoads(Brief brief, IReadOnlyList<Piece> pieces, Ground ground)
     {
         policies = brief.Company.Policies;
+        stock = brief.Stock;
         places = LoadPlaces.Of(brief.Gig, ground);
         this.pieces = pieces.DistinctBy(piece => piece.Address).ToDictionary(piece => piece.Address);
         things = ThingsOf(brief.Gig).DistinctBy(one => one.Address).ToDictionary(one => one.Address, one => one.Thing);
@@ -81,7 +83,11 @@ internal sealed class PowerLoads
             place.Height,
             place.Act,
             IsAssumed: false,
-            AskedAt(piece));
+            AskedAt(piece))
+        {
+            Leads = (piece.Kind?.With ?? []).DistinctBy(with => with.Item).Select(with => (with.Item, stock.Find(with.Item)?.Cable))
+                .Where(with => with.Cable is not null).ToDictionary(with => with.Item, with => with.Cable!, StringComparer.Ordinal),
+        };
     }
 
     // What a stock leaves out is a question to the stock.

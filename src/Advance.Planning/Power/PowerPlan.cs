@@ -9,4 +9,29 @@ namespace Advance.Planning;
 /// <param name="Figures">Currents in use and at most, of each circuit, distribution and service.</param>
 /// <param name="Chosen">Which outlet feeds which load.</param>
 public sealed record PowerPlan(
-    IReadOnlyList<Piece> Pieces, IReadOnlyList<Placed> Things, IReadOnlyList<Link> Links, IReadOnlyList<Stated> Figures, Choices Chosen);
+    IReadOnlyList<Piece> Pieces, IReadOnlyList<Placed> Things, IReadOnlyList<Link> Links, IReadOnlyList<Stated> Figures, Choices Chosen)
+{
+    /// <summary>Services of the venue, in its order.</summary>
+    public IReadOnlyList<SupplyPoint> Services { get; init; } = [];
+
+    /// <summary>Distributions, in the order written.</summary>
+    public IReadOnlyList<SupplyPoint> Distributions { get; init; } = [];
+
+    /// <summary>Outlets in use, by distribution and number.</summary>
+    public IReadOnlyList<Circuit> Circuits { get; init; } = [];
+
+    /// <summary>What found no outlet.</summary>
+    public IReadOnlyList<PowerChain> Unfed { get; init; } = [];
+
+    /// <summary>Circuits fixed by hand that could not be kept, or name nothing that draws current.</summary>
+    public IReadOnlyList<GivenUpCircuit> GivenUp { get; init; } = [];
+
+    /// <summary>What is wrong with the feeds of distributions.</summary>
+    public IReadOnlyList<FeedFault> Faults { get; init; } = [];
+
+    /// <summary>Whether nothing better exists than the outlets chosen.</summary>
+    public bool IsProven { get; init; } = true;
+
+    /// <summary>The open questions behind the choice as a whole: all loads compete for the same outlets.</summary>
+    public Domain.Facts.Doubts RestsOn => Circuits.Aggregate(Domain.Facts.Doubts.None, (sum, circuit) => sum.With(circuit.Use.InUse.RestsOn));
+}

@@ -1,5 +1,5 @@
 using Advance.Domain;
-using Advance.Domain.Gigs;
+using Advance.Domain.Figures;
 
 namespace Advance.Planning;
 

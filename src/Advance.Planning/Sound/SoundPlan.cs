@@ -2,7 +2,7 @@ namespace Advance.Planning;
 
 /// <summary>The sound system, placed.</summary>
 /// <param name="Pieces">What it takes.</param>
-/// <param name="Links">What feeds what, as far as it was written.</param>
+/// <param name="Links">What feeds what, as far as it was written; the outputs that loudspeakers hang on are among them.</param>
 /// <param name="Boxes">Stage boxes with the ports they have, in the order written.</param>
 /// <param name="Stacks">Stacks, each on its side.</param>
 /// <param name="Things">What is drawn.</param>
@@ -11,4 +11,11 @@ public sealed record SoundPlan(
     IReadOnlyList<Link> Links,
     IReadOnlyList<PortBox> Boxes,
     IReadOnlyList<StackPlan> Stacks,
-    IReadOnlyList<Placed> Things);
+    IReadOnlyList<Placed> Things)
+{
+    /// <summary>Desks, stage boxes, processors and amplifiers, in the order written.</summary>
+    public IReadOnlyList<SoundDevice> Devices { get; init; } = [];
+
+    /// <summary>Heights and weights of the stacks.</summary>
+    public IReadOnlyList<Stated> Figures { get; init; } = [];
+}

@@ -13,6 +13,9 @@ public sealed class Drawn(Ground ground)
     /// <summary>What was placed, in order.</summary>
     public IReadOnlyList<Placed> Things => things;
 
+    /// <summary>The ground that it all stands on.</summary>
+    public Ground Ground => ground;
+
     /// <summary>Where a place is; null where that is unknown.</summary>
     public Spot? Find(Given<Place>? place, Side? side = null) => ground.Find(place, side);
 
@@ -22,7 +25,13 @@ public sealed class Drawn(Ground ground)
     {
         if (place is { } given && Find(given, side) is { } spot)
         {
-            things.Add(new Placed(address, name, look, spot, covers, turn, act, Doubts.Of(given.Doubt)));
+            var height = ground.HeightAt(spot);
+            things.Add(new Placed(address, name, look, spot, covers, turn, act, Doubts.Of(given.Doubt))
+            {
+                On = ground.On(spot),
+                Base = height with { RestsOn = height.RestsOn.With(Doubts.Of(given.Doubt)) },
+                At = given.At,
+            });
         }
     }
 }

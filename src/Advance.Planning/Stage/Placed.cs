@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
+using UnitsNet;
 
 namespace Advance.Planning;
 
@@ -13,4 +14,14 @@ namespace Advance.Planning;
 /// <param name="Act">The act whose it is; null for what stands there all day.</param>
 /// <param name="RestsOn">The open questions about where it is.</param>
 public sealed record Placed(
-    Address Address, string Name, Look Look, Spot Spot, Footprint Covers, double Turn, string? Act, Doubts RestsOn);
+    Address Address, string Name, Look Look, Spot Spot, Footprint Covers, double Turn, string? Act, Doubts RestsOn)
+{
+    /// <summary>What it stands on.</summary>
+    public Footing On { get; init; }
+
+    /// <summary>How high above the floor it starts.</summary>
+    public Figure<Length> Base { get; init; } = new(null, Doubts.None, Reason.Derived.It);
+
+    /// <summary>Where its place was written.</summary>
+    public Mark At { get; init; }
+}

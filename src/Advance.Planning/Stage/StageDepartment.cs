@@ -1,5 +1,7 @@
 using Advance.Domain.Facts;
+using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
+using Advance.Domain.Places;
 using Advance.Domain.Stocks;
 using Advance.Domain.Venues;
 
@@ -13,17 +15,28 @@ public static class StageDepartment
     /// <summary>The ground that all departments place on. A gig without a stage has a ground of unknown size.</summary>
     public static Ground Survey(Gig gig)
     {
-        var ground = new Ground(gig.Stages.Count > 0 ? gig.Stages[0].Size : default);
+        var stage = gig.Stages.Count > 0 ? gig.Stages[0] : null;
+        var ground = new Ground(stage?.Size ?? default, stage?.Height ?? default, stage is not null);
         foreach (var thing in EverythingNamed(gig))
         {
             ground.Name(thing.Name, thing.Place);
         }
 
-        foreach (var device in gig.Sound.StageBoxes.Concat(gig.Sound.Consoles).Concat(gig.Sound.Processors).Concat(gig.Power.Distributions))
+        foreach (var device in gig.Sound.Devices.Concat(gig.Power.Distributions))
         {
             if (device.Place is { } place)
             {
                 ground.Name(device.Name, place);
+            }
+        }
+
+        var mirrored = gig.Sound.Stacks.Select(stack => (stack.Name, stack.Sides, stack.Place))
+            .Concat(gig.Lighting.Positions.Select(position => (position.Name, position.Sides, position.Place)));
+        foreach (var (name, sides, place) in mirrored)
+        {
+            foreach (var one in Mirrored.Each(name, sides))
+            {
+                ground.Name(one.Name, place, one.Side);
             }
         }
 
@@ -41,7 +54,7 @@ public static class StageDepartment
             Stand(stage.Things, act: null, OwnerKind.Shop, pieces, drawn);
             if (stage.Steps is { } steps)
             {
-                Stand([steps], act: null, OwnerKind.Shop, pieces, drawn, Look.Steps);
+                PlaceSteps(steps, stock, pieces, drawn);
             }
         }
 
@@ -57,7 +70,31 @@ public static class StageDepartment
             drawn.Add(pieces.At("keep-clear") / clear.What, clear.What, Look.KeepClear, clear.Place, new Footprint(wide, wide));
         }
 
-        return new StagePlan(gig.Stages, pieces.Made, drawn.Things);
+        var decks = gig.Stages.Select(stage => DeckCount.Of(stage, AddressOf(stage), stock)).OfType<DeckPlan>().ToList();
+        return new StagePlan(gig.Stages, pieces.Made, drawn.Things)
+        {
+            Outline = ground.Outline,
+            Edges = [.. gig.Stages.SelectMany(stage => StageEdgeSurvey.Of(stage, AddressOf(stage), stock, ground))],
+            Decks = decks,
+            Places = PlaceSurvey.Of(gig, venue, ground),
+            Figures =
+            [
+                .. gig.Stages.Select(stage => Stated.Of(AddressOf(stage) / "height", $"height of {stage.Name}", Ground.HeightOf(stage.Height))),
+                .. decks.Select(deck => Stated.Of(deck.Address / "wanted", $"decks wanted for {deck.Stage.Name}", deck.Wanted)),
+            ],
+        };
+    }
+
+    // The only stage of a gig is called what the department is.
+    private static Address AddressOf(Stage stage) => stage.Name == Name ? Address.Of(Name) : Address.Of(Name) / stage.Name;
+
+    // Steps that lead up from the side are turned, so that their width lies along the edge.
+    private static void PlaceSteps(Thing steps, Stock stock, Pieces pieces, Drawn drawn)
+    {
+        var covers = Footprint.Of(steps.Item is { } item ? stock.Find(item) : null, steps.Size);
+        var edge = StageEdgeSurvey.EdgeOf(drawn.Find(steps.Place), covers, drawn.Ground.Outline);
+        var turn = edge is StageEdges.StageRight or StageEdges.StageLeft ? 90 : 0;
+        Stand([steps], act: null, OwnerKind.Shop, pieces, drawn, Look.Steps, turn);
     }
 
     private static IEnumerable<Thing> EverythingNamed(Gig gig) =>
@@ -77,7 +114,7 @@ public static class StageDepartment
     }
 
     private static void Stand(
-        IEnumerable<Thing> things, string? act, OwnerKind owner, Pieces pieces, Drawn drawn, Look? look = null)
+        IEnumerable<Thing> things, string? act, OwnerKind owner, Pieces pieces, Drawn drawn, Look? look = null, double turn = 0)
     {
         foreach (var thing in things)
         {
@@ -85,7 +122,7 @@ public static class StageDepartment
             var address = act is null ? pieces.At(thing.Name) : pieces.At(act) / thing.Name;
             var spot = drawn.Find(thing.Place);
             var piece = pieces.Ask(address, thing.Name, thing.Item ?? thing.Name, from, spot, thing.At);
-            drawn.Add(piece.Address, thing.Name, look ?? LookOf(thing, piece.Kind), thing.Place, Footprint.Of(piece.Kind, thing.Size), act);
+            drawn.Add(piece.Address, thing.Name, look ?? LookOf(thing, piece.Kind), thing.Place, Footprint.Of(piece.Kind, thing.Size), act, turn: turn);
         }
     }
 

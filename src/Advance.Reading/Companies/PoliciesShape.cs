@@ -1,4 +1,5 @@
 using Advance.Domain.Companies;
+using Advance.Reading.Phrases;
 using Advance.Reading.Shapes;
 using UnitsNet;
 
@@ -23,6 +24,14 @@ internal static class PoliciesShape
         var spread = Percent(keys, "phase-spread", Policies.Default.PhaseSpread, "How much more than the mean the fullest phase may carry.");
         var dropLighting = Percent(keys, "drop-lighting", Policies.Default.DropLighting, "Voltage drop allowed up to lights.");
         var dropOther = Percent(keys, "drop-other", Policies.Default.DropOther, "Voltage drop allowed up to everything else.");
+        var cables = keys.Defaulted("cables", CablePoliciesShape.It, Policies.Default.Cables, "How long leads must be, and how they are put together.", "common practice");
+        var edgeHeight = keys.Defaulted("edge-height", Written.Length, Policies.Default.EdgeHeight, "From what height on an edge of a stage wants a rail.", "0.38 m");
+        var strap = keys.Defaulted("stack-strap", StrapLimitShape.It, Policies.Default.StackStrap, "Beyond what a stack that is not joined wants a strap.", "2 boxes, 1.5 m");
+        var temperature = keys.Defaulted("temperature", Written.As(Quantities.Temperature), Policies.Default.Temperature, "Of the air, where the gig does not say.", "20 C");
+        var fills = keys.Defaulted("fill-offset", Written.Duration, Policies.Default.FillOffset, "By how much fills start later than their way alone asks for.", "5 ms");
+        var delays = keys.Defaulted("delay-offset", Written.Duration, Policies.Default.DelayOffset, "By how much delay stacks start later than their way alone asks for.", "10 ms");
+        var muted = keys.Defaulted("start-muted", Written.YesNo, Policies.Default.StartMuted, "Whether outputs that drive loudspeakers are muted when they are switched on.", "yes");
+        var subnet = keys.Defaulted("subnet", Written.As(Networks.Subnet), Policies.Default.Subnet, "The network of units with a control port, where the gig does not say.", "192.168.10.0/24");
         return row => new Policies
         {
             SpareMics = mics(row),
@@ -39,6 +48,14 @@ internal static class PoliciesShape
             PhaseSpread = spread(row).Percent,
             DropLighting = dropLighting(row).Percent,
             DropOther = dropOther(row).Percent,
+            Cables = cables(row),
+            EdgeHeight = edgeHeight(row),
+            StackStrap = strap(row),
+            Temperature = temperature(row),
+            FillOffset = fills(row),
+            DelayOffset = delays(row),
+            StartMuted = muted(row),
+            Subnet = subnet(row),
         };
     });
 

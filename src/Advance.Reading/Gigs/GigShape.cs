@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Gigs;
+using Advance.Reading.Phrases;
 using Advance.Reading.Shapes;
 
 namespace Advance.Reading.Gigs;
@@ -38,6 +39,8 @@ internal static class GigShape
         var around = keys.Defaulted("hall", AroundShape.It, [], "What stands around the stages.", "nothing");
         var sound = keys.Defaulted("sound", SoundShape.It, Sound.None, "The sound system.", "none");
         var acts = keys.Any("acts", Written.Things(ActShape.It), "Who plays, by name.");
+        var temperature = keys.Open("temperature", Written.As(Quantities.Temperature), "Of the air at show time; without it as the company says.");
+        var network = keys.Optional("network", NetworkShape.It, "The network that units with a control port are on; without it as the company says.");
         var power = keys.Defaulted("power", PowerShape.It, Power.None, "Distributions and circuits.", "worked out");
         var lighting = keys.Defaulted("lighting", LightingShape.It, Lighting.None, "Fixtures and where they are.", "none");
         var ways = keys.Any("cable-ways", Written.Things(CableWayShape.It), "Ways that cables take, by name.");
@@ -63,6 +66,8 @@ internal static class GigShape
             Around = around(row),
             Acts = acts(row),
             Sound = sound(row),
+            Temperature = temperature(row),
+            Network = network(row),
             Power = power(row),
             Lighting = lighting(row),
             CableWays = ways(row),

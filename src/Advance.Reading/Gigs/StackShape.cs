@@ -14,6 +14,25 @@ internal static class StackShape
         var boxes = keys.Needed("from-floor-up", Written.List(Written.Counted), "The boxes, lowest first.");
         var fedBy = keys.Open("fed-by", Written.Ports, "What drives it: a port for each side, in the order of the sides.");
         var crossover = keys.Open("crossover", Written.Crossover, "Where lows and highs are parted, and in what.");
-        return row => new Stack(row.Name, sides(row), place(row), aim(row), boxes(row), fedBy(row), crossover(row), row.At);
+        var topsFedBy = keys.Open("tops-fed-by", Written.Ports, "What drives its tops, where they have outputs of their own.");
+        var rearFedBy = keys.Open("rear-fed-by", Written.Ports, "What drives its rear-facing boxes, where they have outputs of their own.");
+        var strap = keys.Optional("strap", Written.Counted, "What straps each stack together.");
+        var electronicAim = keys.Open("electronic-aim", Written.Angle, "Set on each box that has it, up from its own axis; without it straight.");
+        var delay = keys.Open("delay", Written.Duration, "Fixed by hand; without it worked out.");
+        var fillOf = keys.Open("fill-of", Written.Name, "The stack that it fills in for, near the stage.");
+        var delayOf = keys.Open("delay-of", Written.Name, "The stack that it takes over from, further out.");
+        keys.AtMostOneOf("fill-of", "delay-of");
+        var heardAt = keys.Open("heard-at", Written.Place, "Where a fill or a delay stack arrives together with the stack before it; without it where it stands.");
+        return row => new Stack(row.Name, sides(row), place(row), aim(row), boxes(row), fedBy(row), crossover(row), row.At)
+        {
+            TopsFedBy = topsFedBy(row),
+            RearFedBy = rearFedBy(row),
+            Strap = strap(row),
+            ElectronicAim = electronicAim(row),
+            Delay = delay(row),
+            FillOf = fillOf(row),
+            DelayOf = delayOf(row),
+            HeardAt = heardAt(row),
+        };
     });
 }

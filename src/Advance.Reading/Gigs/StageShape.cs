@@ -1,4 +1,5 @@
 using Advance.Domain.Gigs;
+using Advance.Reading.Phrases;
 using Advance.Reading.Shapes;
 
 namespace Advance.Reading.Gigs;
@@ -13,9 +14,15 @@ internal static class StageShape
         var downstageEdge = keys.Open("downstage-edge", Written.Place, "Where the middle of the downstage edge stands in the venue.");
         var decks = keys.Optional("decks", Written.Counted, "What it is built from; left out where it is built in.");
         var steps = keys.Optional("steps", ThingShape.It, "How people get up.");
-        var rails = keys.Open("rails", Written.Text, "What keeps people from falling off, and where; or none.");
+        var rails = keys.Open("rails", Written.As(Edges.Of), "The edges that have a rail; or none.");
+        var walls = keys.Open("against-wall", Written.As(Edges.Of), "The edges that stand against a wall.");
+        var audience = keys.Open("audience-edges", Written.As(Edges.Of), "The edges that the audience looks over; without it the front.");
         var things = keys.Any("things", Written.TableOfThings(ThingShape.It, "name"), "What stands on it for the whole gig.");
         return row => new Stage(
-            row.Name, size(row), height(row), downstageEdge(row), decks(row), steps(row), rails(row), things(row), row.At);
+            row.Name, size(row), height(row), downstageEdge(row), decks(row), steps(row), rails(row), things(row), row.At)
+        {
+            AgainstWall = walls(row),
+            AudienceEdges = audience(row),
+        };
     });
 }

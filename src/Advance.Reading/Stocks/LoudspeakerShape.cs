@@ -6,7 +6,9 @@ namespace Advance.Reading.Stocks;
 /// <summary>What only a loudspeaker has.</summary>
 internal static class LoudspeakerShape
 {
-    public static readonly RecordShape<Loudspeaker> It = new("loudspeaker", "What only a loudspeaker or its processor has.", keys =>
+    private static readonly Shape<Filter> Filters = Written.OneOf("filter", "a filter", ("high-pass", Filter.HighPass), ("low-pass", Filter.LowPass));
+
+    public static readonly RecordShape<Loudspeaker> It = new("loudspeaker", "What only a loudspeaker, its processor or its amplifier has.", keys =>
     {
         var top = keys.Defaulted("top", Written.Name, "", "Mating face on top.", "none: nothing may stand there");
         var below = keys.Defaulted("below", Written.Name, "", "Mating face below.", "none");
@@ -18,7 +20,17 @@ internal static class LoudspeakerShape
         var delayRange = keys.Open("delay-range", Written.Duration, "Longest delay that it can set.");
         var software = keys.Defaulted("software", Written.Text, "", "Version expected.", "none");
         var impedance = keys.Open("impedance", Written.Resistance, "Nominal, of a passive box.");
+        var sub = keys.Defaulted("sub", Written.YesNo, false, "Whether it plays only the lows.", "no, but where its link hands on high-passed");
+        var mayFaceRear = keys.Defaulted("may-face-rear", Written.YesNo, false, "Whether it can be set as the rear-facing box of a pair, polarity reversed.", "no");
+        var filters = keys.Any("filters", Written.List(Filters), "The filters that a box or processor can set.");
+        var leastImpedance = keys.Open("least-impedance", Written.Resistance, "Of an amplifier, the least that one channel drives.");
         return row => new Loudspeaker(
-            top(row), below(row), rear(row), mayPair(row), pairedEnds(row), mayFly(row), aimRange(row), delayRange(row), software(row), impedance(row));
+            top(row), below(row), rear(row), mayPair(row), pairedEnds(row), mayFly(row), aimRange(row), delayRange(row), software(row), impedance(row))
+        {
+            IsSub = sub(row),
+            MayFaceRear = mayFaceRear(row),
+            Filters = filters(row),
+            LeastImpedance = leastImpedance(row),
+        };
     });
 }

@@ -7,7 +7,7 @@ namespace Advance.Tests.Conventions;
 /// <summary>What the documents say against what the program does.</summary>
 public sealed partial class DocumentConventions
 {
-    private static readonly string[] Names = ["check", "build", "rules", "schema", "new"];
+    private static readonly string[] Names = ["check", "build", "issue", "explain", "rules", "schema", "new"];
 
     public static TheoryData<string> Commands => [.. Names];
 

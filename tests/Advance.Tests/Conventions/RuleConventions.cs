@@ -23,8 +23,9 @@ public sealed class RuleConventions
     {
         var (family, fault) = (name.Split('/')[0], name.Split('/')[1]);
         var file = string.Concat(fault.Split('-').Select(Capital)) + ".cs";
-        var path = Repository.Path("src", "Advance.Planning", Capital(family), "Rules", file);
-        Assert.True(File.Exists(path), $"{name} should stand in {path}");
+        var departments = new[] { Capital(family), $"{Capital(family)}s" };
+        var path = departments.Select(department => Repository.Path("src", "Advance.Planning", department, "Rules", file)).FirstOrDefault(File.Exists);
+        Assert.True(path is not null, $"{name} should stand in src/Advance.Planning/{string.Join(" or ", departments)}/Rules/{file}");
         Assert.Contains($"\"{name}\"", File.ReadAllText(path));
     }
 

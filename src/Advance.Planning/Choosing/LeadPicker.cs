@@ -1,0 +1,79 @@
+namespace Advance.Planning;
+
+/// <summary>
+/// Picks leads for all runs at once from what is on the shelf. In this order: as few runs without leads as can be, as few changes from the
+/// last issue, as few joins beyond the policy, as few joins, as little left over. Where everybody can have what is best for them alone,
+/// nothing better exists and nothing is searched; so what is added elsewhere changes nothing.
+/// </summary>
+internal static class LeadPicker
+{
+    /// <summary>Work on each aim at most, in deterministic seconds of the solver.</summary>
+    public const double UsualEffort = 0.5;
+
+    /// <summary>A chain for each wish, in the order of the wishes; null where there is none, or all are used up.</summary>
+    /// <param name="wishes">The runs, each address once.</param>
+    /// <param name="ready">How many there are, by id; a kind whose number nobody knows is not in it, and is never used up.</param>
+    /// <param name="effort">Work on each aim at most.</param>
+    public static IReadOnlyList<LeadChain?> Pick(IReadOnlyList<LeadWish> wishes, IReadOnlyDictionary<string, int> ready, double effort = UsualEffort)
+    {
+        var chosen = Groups(LeadClass.Of(wishes))
+            .SelectMany(group => PickTogether(group, ready, effort))
+            .ToDictionary(choice => choice.Wish.Address, choice => choice.Chain);
+        return [.. wishes.Select(wish => chosen[wish.Address])];
+    }
+
+    // Classes that want the same kinds, however indirectly, stand in one group.
+    private static IEnumerable<IReadOnlyList<LeadClass>> Groups(IReadOnlyList<LeadClass> classes)
+    {
+        var left = classes.ToList();
+        while (left.Count > 0)
+        {
+            var group = new List<LeadClass> { left[0] };
+            var kinds = Kinds(left[0]).ToHashSet(StringComparer.Ordinal);
+            left.RemoveAt(0);
+            while (left.FindIndex(alike => Kinds(alike).Any(kinds.Contains)) is >= 0 and var next)
+            {
+                group.Add(left[next]);
+                kinds.UnionWith(Kinds(left[next]));
+                left.RemoveAt(next);
+            }
+
+            yield return group;
+        }
+    }
+
+    private static IEnumerable<string> Kinds(LeadClass alike) => alike.Chains.SelectMany(chain => chain.Leads).Select(lead => lead.Kind.Id);
+
+    private static IReadOnlyList<(LeadWish Wish, LeadChain? Chain)> PickTogether(
+        IReadOnlyList<LeadClass> group, IReadOnlyDictionary<string, int> ready, double effort)
+    {
+        var wishes = group.SelectMany(alike => alike.Wishes).ToList();
+        var shelf = new LeadShelf(ready);
+        if (wishes.All(wish => wish.Preferred is not { } preferred || shelf.Take(preferred, wish.Own)))
+        {
+            return [.. wishes.Select(wish => (wish, wish.Preferred))];
+        }
+
+        var greedy = PickOneByOne(group, ready);
+        var model = new LeadModel(group, ready, effort);
+        model.Hint(greedy);
+        return model.Solve() is { } found && LeadScore.Of(found).CompareTo(LeadScore.Of(greedy)) <= 0 ? found : greedy;
+    }
+
+    // The longest first: there is the least choice for them.
+    private static List<(LeadWish Wish, LeadChain? Chain)> PickOneByOne(IReadOnlyList<LeadClass> group, IReadOnlyDictionary<string, int> ready)
+    {
+        var shelf = new LeadShelf(ready);
+        var wishes = group.SelectMany(alike => alike.Wishes.Select(wish => (Wish: wish, Class: alike)));
+        return
+        [
+            .. wishes.OrderBy(one => one.Wish.Kept is null)
+                .ThenByDescending(one => one.Wish.Needed)
+                .ThenBy(one => one.Wish.Address)
+                .Select(one => (one.Wish, Chosen(one.Wish, one.Class, shelf))),
+        ];
+    }
+
+    private static LeadChain? Chosen(LeadWish wish, LeadClass alike, LeadShelf shelf) =>
+        wish.Kept is { } kept && shelf.Take(kept, wish.Own) ? kept : alike.Chains.FirstOrDefault(chain => shelf.Take(chain, wish.Own));
+}

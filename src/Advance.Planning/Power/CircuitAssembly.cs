@@ -1,0 +1,143 @@
+using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>Puts the question of outlets in whole numbers, and reads the answer back.</summary>
+internal sealed class CircuitAssembly
+{
+    // An adapter more is worth so many centimetres of lead.
+    private const int Adapter = 100;
+    private const double Step = 0.01;
+
+    private readonly SupplyTree tree;
+    private readonly IReadOnlyList<PowerChain> chains;
+    private readonly StateDraw draws;
+    private readonly Mating mating;
+    private readonly Routes routes;
+    private readonly Choices earlier;
+    private readonly List<List<PowerNode>> groups;
+    private readonly List<(PowerNode Node, string Leg)> nodes;
+
+    /// <summary>Gathers what is free.</summary>
+    public CircuitAssembly(SupplyTree tree, IReadOnlyList<PowerChain> chains, StateDraw draws, Mating mating, Routes routes, Choices earlier)
+    {
+        this.tree = tree;
+        this.chains = [.. chains.OrderBy(chain => chain.Row?.Number is { IsKnown: true } ? 0 : 1).ThenBy(chain => chain.Address)];
+        this.draws = draws;
+        this.mating = mating;
+        this.routes = routes;
+        this.earlier = earlier;
+        var numbered = chains.Select(chain => chain.Row).OfType<CircuitRow>().Where(row => row.Number is { IsKnown: true }).Select(row => (row.Distribution.Trim().ToUpperInvariant(), row.Number!.Value.Value)).ToHashSet();
+        groups =
+        [
+            .. tree.Outlets.Where(outlet => outlet.Children.Count == 0)
+                .GroupBy(outlet => (outlet.Device!.Name, outlet.Connector, Leg: string.Join('+', outlet.Legs), outlet.Limit.Value, Own: numbered.Contains((outlet.Device.Name.ToUpperInvariant(), outlet.Number)) ? outlet.Number : 0))
+                .Select(group => group.ToList()),
+        ];
+        nodes = [.. tree.Nodes.Where(node => node.Children.Count > 0).SelectMany(node => node.Legs.Select(leg => (node, leg)))];
+    }
+
+    /// <summary>The address under which the choice of an outlet is remembered.</summary>
+    public static Address AddressOf(PowerChain chain) => Address.Of("power") / "feed" / chain.Name;
+
+    /// <summary>Solves it and hangs each chain on its outlet.</summary>
+    /// <returns>What was not kept, and whether the answer is proven.</returns>
+    public (IReadOnlyList<GivenUpCircuit> GivenUp, bool IsProven) Hang()
+    {
+        var answer = CircuitSolver.Solve(new CircuitProblem([.. chains.Select(WishOf)], [.. groups.Select(GroupOf)], [.. nodes.Select(NodeOf)], StateShares.States.Count));
+        var free = groups.Select(group => group.ToList()).ToList();
+        var taken = new PowerNode?[chains.Count];
+        foreach (var isBefore in new[] { true, false })
+        {
+            for (var index = 0; index < chains.Count; index++)
+            {
+                if (taken[index] is null && answer.Taken[index] is { } option)
+                {
+                    taken[index] = Take(free[option.Group], chains[index], isBefore);
+                }
+            }
+        }
+
+        return ([.. GivenUp(taken)], answer.IsProven);
+    }
+
+    private PowerNode? Take(List<PowerNode> free, PowerChain chain, bool isBefore)
+    {
+        var outlet = isBefore ? free.Find(node => node.Port.ToString() == earlier.Of(AddressOf(chain))) : free.FirstOrDefault();
+        if (outlet is not null)
+        {
+            outlet.Chain = chain;
+            free.Remove(outlet);
+        }
+
+        return outlet;
+    }
+
+    private IEnumerable<GivenUpCircuit> GivenUp(PowerNode?[] taken)
+    {
+        for (var index = 0; index < chains.Count; index++)
+        {
+            if (chains[index].Row is { } row && (taken[index] is not { } outlet || !Keeps(outlet, row)))
+            {
+                yield return new GivenUpCircuit(row, Names: true, taken[index]?.Name);
+            }
+        }
+    }
+
+    private static bool Keeps(PowerNode outlet, CircuitRow row) =>
+        string.Equals(outlet.Device!.Name, row.Distribution.Trim(), StringComparison.OrdinalIgnoreCase)
+        && (row.Number is not { IsKnown: true } number || number.Value == outlet.Number);
+
+    private CircuitWish WishOf(PowerChain chain)
+    {
+        var before = earlier.Of(AddressOf(chain)) is { } port ? groups.FindIndex(group => group.Exists(outlet => outlet.Port.ToString() == port)) : -1;
+        var options = Enumerable.Range(0, groups.Count)
+            .Where(group => Fits(groups[group][0], chain))
+            .Select(group => new CircuitOption(group, Distance(groups[group][0], chain), chain.Row is { } row && Keeps(groups[group][0], row)))
+            .ToList();
+        return new CircuitWish(
+            chain.Loads.Count, [.. StateShares.States.Select(state => Whole(chain.Loads.Select(load => draws.InUse(load, state))))], EarthOf(chain.First.Use), options, chain.Row is not null, before < 0 ? null : before);
+    }
+
+    private static CircuitEarth EarthOf(PowerUse use) => use switch
+    {
+        PowerUse.Loudspeaker or PowerUse.Monitor or PowerUse.Backline or PowerUse.Sound => CircuitEarth.Sound,
+        PowerUse.Lighting => CircuitEarth.Light,
+        _ => CircuitEarth.Free,
+    };
+
+    // What is unknown about a thing keeps it from nothing; a rule asks for it.
+    private bool Fits(PowerNode outlet, PowerChain chain)
+    {
+        var takes = chain.First.Takes is { } given && given.Is(out var supply) ? supply : null;
+        return mating.Bridges(outlet.Connector, chain.First.Inlet) is not null && VoltageFit.Volts(outlet.Supply, takes) != false && VoltageFit.Hertz(outlet.Supply, takes) != false;
+    }
+
+    private int Distance(PowerNode outlet, PowerChain chain)
+    {
+        var way = outlet.Spot is { } from && chain.First.Spot is { } to ? (int)Math.Round(routes.Path(from, to).Centimeters, MidpointRounding.AwayFromZero) : 0;
+        return way + (Adapter * (mating.Bridges(outlet.Connector, chain.First.Inlet) ?? 0));
+    }
+
+    private CircuitGroup GroupOf(List<PowerNode> outlets)
+    {
+        var first = outlets[0];
+        var carriers = first.Upwards.Skip(1).SelectMany(node => first.Legs.Select(leg => nodes.IndexOf((node, leg)))).Where(index => index >= 0).ToList();
+        return new CircuitGroup(outlets.Count, Whole(first.Limit), carriers, tree.Services.Concat(tree.Distributions).ToList().IndexOf(first.Root));
+    }
+
+    private CircuitNode NodeOf((PowerNode Node, string Leg) place)
+    {
+        var others = place.Node.Service?.SharedWith ?? [];
+        return new CircuitNode(
+            Whole(place.Node.Limit),
+            [.. StateShares.States.Select(state => Whole(others.Where(other => draws.Runs(other, state)).Select(other => Figure.From(other.InUse))))],
+            place.Node.Legs.Count > 1 ? nodes.FindIndex(other => other.Node == place.Node) : null);
+    }
+
+    private static int? Whole(Figure<ElectricCurrent> figure) => figure.Value is { } value ? (int)Math.Round(value.Amperes / Step, MidpointRounding.AwayFromZero) : null;
+
+    private static int Whole(IEnumerable<Figure<ElectricCurrent>> figures) => figures.Sum(figure => Whole(figure) ?? 0);
+}

@@ -1,0 +1,44 @@
+using System.Globalization;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
+using Advance.Handbook;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>The resistance of mains leads, there and back, at the temperature of a conductor that is fully loaded.</summary>
+internal static class LeadResistance
+{
+    // Rubber cable at its rating; what is cooler has less. Table 4F3B is for this temperature.
+    private const double Hot = 60;
+
+    /// <summary>Of a lead; unknown where its size or its length is.</summary>
+    public static Figure<ElectricResistance> Of(string name, Cable cable, Mark at) =>
+        Sum.Of($"{name}, there and back", "R = 2 · r · L / 1000", Bs7671.Table4F3B)
+            .Put("r", PerKilometre(cable.Section, at))
+            .Put("L", Figure.From(cable.Length))
+            .Gives((ohms, length) => ElectricResistance.FromOhms(2 * ohms * length.Meters / 1000));
+
+    /// <summary>Of several in a row.</summary>
+    public static Figure<ElectricResistance> InRow(string name, IEnumerable<Figure<ElectricResistance>> leads) =>
+        Sum.Of(name, "R = Σ Rᵢ", Publication.Arithmetic)
+            .PutAll("Rᵢ", leads)
+            .Gives(terms => ElectricResistance.FromOhms(terms.Values.Sum(part => part.Ohms)));
+
+    private static Figure<double> PerKilometre(string section, Mark at)
+    {
+        var cold = SquareMillimetres(section) is { } size ? Conductors.Class5(size) : null;
+        return Sum.Of($"conductor {section} hot, ohm per km", "r = r₂₀ · (1 + 0.00393 · (t - 20))", Iec60228.Class5)
+            .Put("r₂₀", new Figure<double>(cold?.OhmsPerMetre * 1000, Doubts.None, new Reason.Fixed(at)))
+            .Put("t", new Figure<double>(Hot, Doubts.None, Reason.Derived.It))
+            .Gives((ohms, hot) => ohms * (1 + (Conductors.GainAt20 * (hot - 20))));
+    }
+
+    private static double? SquareMillimetres(string section)
+    {
+        var text = section.Replace("mm²", "mm2", StringComparison.Ordinal);
+        return text.EndsWith("mm2", StringComparison.Ordinal)
+            && double.TryParse(text[..^3].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var size) ? size : null;
+    }
+}

@@ -1,0 +1,12 @@
+using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>What flows on one leg somewhere, in the worst show state.</summary>
+/// <param name="Leg"><c>L1</c>; empty on a supply of one leg.</param>
+/// <param name="InUse">In use, in the state where that is largest.</param>
+/// <param name="State">That state.</param>
+/// <param name="AtMost">At most, in the state where that is largest.</param>
+public sealed record LegUse(string Leg, Figure<ElectricCurrent> InUse, ShowState State, Figure<ElectricCurrent> AtMost);

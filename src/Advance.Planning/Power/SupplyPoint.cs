@@ -1,0 +1,70 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+using Advance.Domain.Stocks;
+using Advance.Domain.Venues;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>A service, a distribution's inlet or an outlet, and what it carries.</summary>
+/// <param name="Address">Its name in the plan.</param>
+/// <param name="Name">On paper: <c>service A</c>, <c>PD1</c>, <c>PD1 outlet 3</c>.</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="Connector">What plugs in here; empty where unknown.</param>
+/// <param name="Limit">What it may carry on each leg.</param>
+/// <param name="Legs">What flows on each leg.</param>
+/// <param name="FedBy">What feeds it; null for a service and for what nothing feeds.</param>
+/// <param name="At">Where it was written.</param>
+public sealed record SupplyPoint(
+    Address Address,
+    string Name,
+    PowerNodeKind Kind,
+    string Connector,
+    Figure<ElectricCurrent> Limit,
+    IReadOnlyList<LegUse> Legs,
+    SupplyPoint? FedBy,
+    Mark At)
+{
+    /// <summary>The service, for one.</summary>
+    public Service? Service { get; init; }
+
+    /// <summary>The distribution that it is, or belongs to.</summary>
+    public Device? Device { get; init; }
+
+    /// <summary>That distribution's kind; null where unknown.</summary>
+    public Kind? DeviceKind { get; init; }
+
+    /// <summary>The row of an outlet.</summary>
+    public OutletRow? Row { get; init; }
+
+    /// <summary>The number of an outlet; 0 for what is none.</summary>
+    public int Number { get; init; }
+
+    /// <summary>What arrives here; null where nobody knows.</summary>
+    public Supply? Supply { get; init; }
+
+    /// <summary>Itself, and what carries it, up to the service.</summary>
+    public IEnumerable<SupplyPoint> Upwards
+    {
+        get
+        {
+            for (var point = this; point is not null; point = point.FedBy)
+            {
+                yield return point;
+            }
+        }
+    }
+
+    /// <summary>The service it hangs on; null where nobody knows.</summary>
+    public Service? Origin => Upwards.Last().Service;
+
+    /// <summary>Its numbers, each under its address.</summary>
+    internal IEnumerable<Stated> Figures => Legs.SelectMany(use => new[]
+    {
+        Stated.Of(AddressOf(use.Leg, "in-use"), $"{Name}{(use.Leg.Length > 0 ? " " + use.Leg : "")}, current in use, worst in {StateShares.Word(use.State)}", use.InUse),
+        Stated.Of(AddressOf(use.Leg, "at-most"), $"{Name}{(use.Leg.Length > 0 ? " " + use.Leg : "")}, current at most", use.AtMost),
+    });
+
+    private Address AddressOf(string leg, string what) => leg.Length > 0 ? Address / leg / what : Address / what;
+}

@@ -1,0 +1,63 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>Adds up what every place of the supply carries, in every show state, and keeps the worst.</summary>
+internal sealed class SupplySums(StateDraw draws)
+{
+    private readonly Dictionary<PowerNode, SupplyPoint> points = [];
+
+    /// <summary>The point of a node, with those above it.</summary>
+    public SupplyPoint PointOf(PowerNode node)
+    {
+        if (!points.TryGetValue(node, out var point))
+        {
+            points[node] = point = Make(node, node.Parent is { } parent ? PointOf(parent) : null);
+        }
+
+        return point;
+    }
+
+    private SupplyPoint Make(PowerNode node, SupplyPoint? parent) => new(
+        node.Address, node.Name, node.Kind, node.Connector, node.Limit, [.. node.Legs.Select(leg => UseOf(node, leg))], parent, AtOf(node))
+    {
+        Service = node.Service,
+        Device = node.Device,
+        DeviceKind = node.DeviceKind,
+        Row = node.Row,
+        Number = node.Number,
+        Supply = node.Supply,
+    };
+
+    private static Mark AtOf(PowerNode node) => node.Device?.At ?? node.Service?.At ?? Mark.Nowhere;
+
+    private LegUse UseOf(PowerNode node, string leg)
+    {
+        var inUse = StateShares.States.Select(state => (State: state, Sum: SumOf(node, leg, state, draws.InUse))).ToList();
+        var worst = inUse.FirstOrDefault(one => one.Sum.Value is null);
+        if (worst.Sum is null)
+        {
+            // Of states alike the first stands.
+            worst = inUse.Aggregate((most, one) => one.Sum.Value!.Value.Amperes > most.Sum.Value!.Value.Amperes ? one : most);
+        }
+
+        var atMost = StateShares.States.Select(state => SumOf(node, leg, state, draws.AtMost)).ToList();
+        return new LegUse(leg, worst.Sum, worst.State, atMost.Find(sum => sum.Value is null) ?? atMost.MaxBy(sum => sum.Value!.Value.Amperes)!);
+    }
+
+    private Figure<ElectricCurrent> SumOf(PowerNode node, string leg, ShowState state, Func<PowerLoad, ShowState, Figure<ElectricCurrent>> draw)
+    {
+        var loads = LoadsOn(node, leg).Select(load => (draw(load, state), load.Lag));
+        var others = OthersOn(node).Where(other => draws.Runs(other, state)).Select(other => (Figure.From(other.InUse), (Figure<Angle>?)null));
+        return LegSum.Of($"{node.Name}{(leg.Length > 0 ? " " + leg : "")}, {StateShares.Word(state)}", [.. others, .. loads]);
+    }
+
+    private static IEnumerable<PowerLoad> LoadsOn(PowerNode node, string leg) =>
+        (node.Chain?.Loads ?? []).Concat(node.Children.Where(child => child.Legs.Contains(leg)).SelectMany(child => LoadsOn(child, leg)));
+
+    // Which leg the neighbours hang on nobody says: they count on each.
+    private static IReadOnlyList<Domain.Venues.OtherLoad> OthersOn(PowerNode node) => node.Service?.SharedWith ?? [];
+}

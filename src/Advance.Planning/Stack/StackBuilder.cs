@@ -1,0 +1,115 @@
+using Advance.Domain.Companies;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+using Advance.Domain.Places;
+using Advance.Domain.Stocks;
+
+namespace Advance.Planning;
+
+/// <summary>Builds stacks from the floor up: boxes, what joins them, how high and heavy it gets.</summary>
+/// <param name="company">For the usual aim and the margins on weights.</param>
+/// <param name="stock">Where joints are found.</param>
+/// <param name="pieces">Where boxes and joints are asked for.</param>
+/// <param name="drawn">Where stacks are drawn.</param>
+internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, Drawn drawn)
+{
+    /// <summary>The stack, or the two of a mirrored pair.</summary>
+    public IEnumerable<StackPlan> Build(Stack stack)
+    {
+        foreach (var one in Mirrored.Each(stack.Name, stack.Sides))
+        {
+            yield return Build(stack, one);
+        }
+    }
+
+    private StackPlan Build(Stack stack, Mirrored one)
+    {
+        var address = pieces.At(one.Name);
+        var spot = drawn.Find(stack.Place, one.Side);
+        var before = pieces.Made.Count;
+        var boxes = Pairs.Mark(Join(Raise(Subs.Mark(stack, BoxesOf(stack, address, one.Name, spot)))));
+        AskForStraps(stack, address, one.Name, spot);
+        var turn = Turn(stack, one.Side, spot);
+        drawn.Add(address, one.Name, Look.Stack, stack.Place, Footprint.Of(boxes.Count > 0 ? boxes[0].Piece.Kind : null), side: one.Side, turn: turn);
+        var ground = drawn.Ground.HeightAt(spot);
+        var foot = ground with { RestsOn = ground.RestsOn.With(Doubts.Of(stack.Place.Doubt)) };
+        var height = StackFigures.Together("height of the boxes", boxes.Select(box => box.Height));
+        return new StackPlan(address, one.Name, stack, boxes, Chains.PortOf(stack.FedBy, one.Index), Doubts.Of(stack.Place.Doubt))
+        {
+            Side = one.Side,
+            Index = one.Index,
+            Spot = spot,
+            Turn = turn,
+            HeardAt = stack.HeardAt is { } heard ? drawn.Find(heard, one.Side) : spot,
+            On = drawn.Ground.On(spot),
+            Base = foot,
+            Height = height,
+            Top = StackFigures.Top(foot, height),
+            Weight = StackFigures.Weight(pieces.Made.Skip(before), company.Policies.WeightMargin),
+            Chains = Chains.Of(stack, address, boxes, one.Index),
+        };
+    }
+
+    private List<StackedBox> BoxesOf(Stack stack, Address address, string name, Spot? spot)
+    {
+        var boxes = new List<StackedBox>();
+        foreach (var counted in stack.FromFloorUp)
+        {
+            for (var number = 0; number < counted.Count; number++)
+            {
+                var position = boxes.Count + 1;
+                var piece = pieces.Ask(address / position, $"{name} {position}", counted.Item, from: null, spot, stack.At);
+                boxes.Add(new StackedBox(piece, counted.Stance) { Position = position, Height = StackFigures.HeightOf(piece.Kind) });
+            }
+        }
+
+        return boxes;
+    }
+
+    private static IReadOnlyList<StackedBox> Raise(IReadOnlyList<StackedBox> boxes) =>
+        [.. boxes.Select((box, index) => box with { Base = StackFigures.Together("height below", boxes.Take(index).Select(lower => lower.Height)) })];
+
+    private List<StackedBox> Join(IReadOnlyList<StackedBox> boxes)
+    {
+        var joined = boxes.ToList();
+        for (var upper = 1; upper < joined.Count; upper++)
+        {
+            if (JointOf(joined[upper - 1], joined[upper]) is { } joint)
+            {
+                joined[upper] = joined[upper] with { Joint = joint };
+                pieces.Bring(joined[upper].Piece, new CountedItem(joint.Pieces, joint.Kind.Id), joint.Kind.At);
+            }
+        }
+
+        return joined;
+    }
+
+    private StackJoint? JointOf(StackedBox lower, StackedBox upper)
+    {
+        var (below, above) = (lower.TopFace, upper.BottomFace);
+        var kind = string.IsNullOrEmpty(below) || string.IsNullOrEmpty(above)
+            ? null
+            : stock.Kinds.Values.FirstOrDefault(kind => kind.Joint is { } joint && joint.Use != JointUse.Hanging && joint.Below == below && joint.Above == above);
+        return kind?.Joint is { } found ? new StackJoint(kind, found.Pieces, found.Pins, found.Below, found.Above) : null;
+    }
+
+    private void AskForStraps(Stack stack, Address address, string name, Spot? spot)
+    {
+        for (var number = 1; number <= (stack.Strap?.Count ?? 0); number++)
+        {
+            pieces.Ask(address / "strap" / number, $"{name} strap", stack.Strap!.Item, from: null, spot, stack.At);
+        }
+    }
+
+    // Toe-in turns a box on stage right towards stage left, anticlockwise as drawn with the audience at the foot.
+    private double Turn(Stack stack, Side? side, Spot? spot) => (stack.Aim?.Or(company.Aim) ?? company.Aim) switch
+    {
+        Aim.Toed toed => toed.In.Degrees * ((side is { } said ? said == Side.StageRight : spot?.X < 0) ? -1 : 1),
+        Aim.AtPlace at when spot is { } from && drawn.Find(Given.Of(at.Target, stack.At), side) is { } to => TurnTo(from, to),
+        _ => 0,
+    };
+
+    // From straight downstage, which is down the page.
+    private static double TurnTo(Spot from, Spot to) => -Math.Atan2(to.X - from.X, from.Y - to.Y) * 180 / Math.PI;
+}
