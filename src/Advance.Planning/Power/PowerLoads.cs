@@ -45,10 +45,10 @@ internal sealed class PowerLoads
             .Concat(gig.Acts.SelectMany(act => act.Backline.Select(thing => (root / act.Name / thing.Name, thing))));
     }
 
-    // What the house owns hangs on the house's own outlets; a distribution draws nothing itself.
+    // What the house owns hangs on the house's own outlets; a distribution draws nothing itself; a hired spare stays in its case.
     private PowerLoad? LoadOf(Piece piece)
     {
-        if (piece.Kind is { Role: Role.Distribution or Role.Cable } || (piece.From.Is(out var owner) && owner.Kind == OwnerKind.Venue))
+        if (piece.Kind is { Role: Role.Distribution or Role.Cable } || (piece.From.Is(out var owner) && (owner.Kind == OwnerKind.Venue || (owner.Kind == OwnerKind.Hire && ExtrasDepartment.IsLoose(piece)))))
         {
             return null;
         }

@@ -13,6 +13,9 @@ public static class ExtrasDepartment
     public static bool IsCover(Piece piece) =>
         piece is { Department: Name, Why: Need.AskedFor } && piece.From.Is(out var owner) && owner.Kind == OwnerKind.Hire;
 
+    /// <summary>Whether a piece is a loose one, or comes with a loose one.</summary>
+    public static bool IsLoose(Piece piece) => piece.Department == Name;
+
     /// <summary>One piece for each that was asked for; a row without a known count is one piece.</summary>
     public static IReadOnlyList<Piece> Place(Gig gig, Stock stock)
     {

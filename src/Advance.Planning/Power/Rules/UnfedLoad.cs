@@ -1,0 +1,34 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Findings;
+
+namespace Advance.Planning;
+
+/// <summary><c>power/unfed-load</c></summary>
+internal sealed class UnfedLoad : Rule<UnfedLoad.Case>
+{
+    public override string Name => "power/unfed-load";
+
+    public override Severity Severity => Severity.Stop;
+
+    public override string Catches => "Something that needs mains has no outlet: none is left, none fits, or no distribution is described.";
+
+    public override string Why => "It stays dark, and is found at line check.";
+
+    public override string Cures => "Bring another distribution or strip, an adapter that fits, or say from where the load is fed.";
+
+    public override Publication Source => Publication.Arithmetic;
+
+    // Where nobody has said a word about power, that is one question and not as many as there are units.
+    protected override IEnumerable<Case> Cases(Plan plan) => plan.Power.Distributions.Count == 0
+        ? []
+        : plan.Power.Unfed.Select(chain => new Case(chain, Verdict.Fails)).Concat(plan.Power.Circuits.Select(circuit => new Case(circuit.Chain, Verdict.Holds)));
+
+    protected override Said Say(Case found) => new(
+        $"{found.Chain.Name}: no outlet{(found.Chain.First.Inlet.Length > 0 ? $" for {found.Chain.First.Inlet}" : "")} is left.",
+        "Bring another distribution or strip, or an adapter that fits.",
+        $"{found.Chain.Name}");
+
+    internal sealed record Case(PowerChain Chain, Verdict Verdict)
+        : Judgement(Address.Of("power") / "feed" / Chain.Name, Chain.At, Verdict, Doubts.None);
+}
