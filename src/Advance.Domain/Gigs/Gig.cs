@@ -34,6 +34,9 @@ public sealed record Gig
     /// <summary>What happens when, as written.</summary>
     public IReadOnlyList<ScheduleRow> Schedule { get; init; } = [];
 
+    /// <summary>Hours without sound that the occasion asks for, beside those of the venue; null where there are none.</summary>
+    public Given<MomentRange>? Quiet { get; init; }
+
     /// <summary>Playing areas, in the order written.</summary>
     public IReadOnlyList<Stage> Stages { get; init; } = [];
 

@@ -32,6 +32,7 @@ internal static class GigShape
         keys.Optional(Stock, Written.Path, "The folder with the stock, or a file of it, as a path from this one.");
         var people = keys.Any("people", Written.TableOfThings(PersonShape.It, "name"), "The crew by name.");
         var schedule = keys.Any("schedule", Written.Table(ScheduleShape.It), "What happens when.");
+        var quiet = keys.Open("quiet", Written.TimeRange, "Hours without sound that the occasion asks for, beside those of the venue.");
         var stage = keys.Optional("stage", StageShape.It, "The stage of a gig that has one.");
         var stages = keys.Any("stages", Written.Things(StageShape.It), "Stages by name.");
         keys.AtMostOneOf("stage", "stages");
@@ -60,6 +61,7 @@ internal static class GigShape
             New = isNew(row),
             People = people(row),
             Schedule = schedule(row),
+            Quiet = quiet(row),
             Stages = stage(row) is { } only ? [only] : stages(row),
             Around = around(row),
             Acts = acts(row),

@@ -33,6 +33,7 @@ internal static class Written
 
     public static readonly Shape<WrittenDate> Date = new ScalarShape<WrittenDate>(Dates.Date);
     public static readonly Shape<Moment> Time = new ScalarShape<Moment>(Moments.Moment);
+    public static readonly Shape<MomentRange> TimeRange = new ScalarShape<MomentRange>(Moments.Range);
     public static readonly Shape<SetTime> SetTime = new ScalarShape<SetTime>(Moments.Set);
 
     public static readonly Shape<Sides> Sides = new ScalarShape<Sides>(Directions.Sides);
@@ -45,6 +46,8 @@ internal static class Written
     public static readonly Shape<Owner> Owner = new ScalarShape<Owner>(Phrases.Things.Owner);
     public static readonly Shape<Crossover> Crossover = new ScalarShape<Crossover>(Kit.Crossover);
     public static readonly Shape<Share> Share = new ScalarShape<Share>(Kit.Share);
+    public static readonly Shape<OnePer> OnePer = new ScalarShape<OnePer>(Labour.OnePer);
+    public static readonly Shape<Work> Work = new ScalarShape<Work>(Labour.Work);
 
     /// <summary>Any other notation.</summary>
     public static Shape<T> As<T>(Phrase<T> phrase)
