@@ -1,5 +1,6 @@
 using Advance.Domain.Companies;
 using Advance.Domain.Figures;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -10,10 +11,6 @@ namespace Advance.Planning;
 /// <param name="Hands">1, 2 or 4; null for what goes by forks or on wheels.</param>
 public sealed record Lift(string Item, Figure<Mass> Weight, int? Hands)
 {
-    /// <summary>How many lift so much together; null where that is too much for people.</summary>
-    public static int? HandsFor(Mass weight, LiftLimits limits) =>
-        weight <= limits.One ? 1 : weight <= limits.Two ? 2 : weight <= limits.Four ? 4 : null;
-
     /// <summary>The heaviest of some; null where no weight is known.</summary>
     public static Lift? Heaviest(IEnumerable<(string Item, Figure<Mass> Weight)> things, LiftLimits limits)
     {
@@ -24,6 +21,6 @@ public sealed record Lift(string Item, Figure<Mass> Weight, int? Hands)
         }
 
         var (item, weight) = known.MaxBy(thing => thing.Weight.Value!.Value);
-        return new Lift(item, weight, HandsFor(weight.Value!.Value, limits));
+        return new Lift(item, weight, Lifting.Hands(weight.Value!.Value, limits.One, limits.Two, limits.Four));
     }
 }
