@@ -4,7 +4,7 @@ namespace Advance.Planning;
 /// <param name="Middle">Its middle.</param>
 /// <param name="Covers">Across and deep, before it is turned.</param>
 /// <param name="Turn">Degrees.</param>
-internal readonly record struct FloorArea(Spot Middle, Footprint Covers, double Turn)
+public readonly record struct FloorArea(Spot Middle, Footprint Covers, double Turn)
 {
     // What only touches does not stand in.
     private const double Slack = 1e-6;
