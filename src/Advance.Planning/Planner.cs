@@ -21,7 +21,7 @@ public static class Planner
         var sound = SoundDepartment.Place(gig, company, stock, ground);
         var lights = LightingDepartment.Place(gig, stock, ground);
         var placed = PowerDepartment.Place(gig, stock, ground);
-        var extras = ExtrasDepartment.Place(gig, stock);
+        List<Piece> extras = [.. ExtrasDepartment.Place(gig, stock), .. TruckDepartment.Place(gig, stock)];
         var routes = Routes.Survey(gig, venue, ground, policies.Cables);
 
         // Choose: ports, addresses, circuits, leads, and what is pulled. Nothing after this adds a piece.
@@ -33,12 +33,12 @@ public static class Planner
         List<Link> links = [.. sound.Links, .. patch.Links, .. drive.Links, .. lighting.Links, .. power.Links];
         var cables = CableDepartment.Choose(brief, links, [.. powered, .. power.Pieces], routes, earlier);
         var backbone = Backbone.Of([powered, power.Pieces, cables.Pieces], [links]);
-        var pull = StockDepartment.Choose(backbone.Pieces, stock, policies);
+        var pull = StockDepartment.Choose(gig, backbone.Pieces, stock, policies);
 
         // Settle: figures from what was chosen.
         var voltage = PowerDepartment.Settle(brief, power, cables);
-        var load = TruckDepartment.Settle(pull, policies);
-        var crew = CrewDepartment.Settle(brief, backbone, power, cables, pull);
+        var crew = CrewDepartment.Settle(brief, backbone, sound, patch, pull);
+        var load = TruckDepartment.Settle(brief, backbone, pull, crew);
 
         // Judge: the rules see the finished plan, and only here.
         var plan = new Plan(

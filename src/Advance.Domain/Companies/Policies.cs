@@ -74,4 +74,49 @@ public sealed record Policies
 
     /// <summary><c>subnet</c>: the network, where the gig does not say.</summary>
     public Subnet Subnet { get; init; } = new(NetworkAddress.Of(192, 168, 10, 0), 24);
+
+    /// <summary><c>spare-mic-leads</c>: of each length.</summary>
+    public Share SpareMicLeads { get; init; } = new(15, 2);
+
+    /// <summary><c>spare-mains-leads</c>: of each length of mains and link leads up to 20 A.</summary>
+    public Share SpareMainsLeads { get; init; } = new(10, 2);
+
+    /// <summary><c>spare-lighting-leads</c>: of each length of lighting-control leads.</summary>
+    public Share SpareLightingLeads { get; init; } = new(10, 2);
+
+    /// <summary><c>spare-adapters</c>: of each kind in use.</summary>
+    public Share SpareAdapters { get; init; } = new(0, 1);
+
+    /// <summary><c>spare-terminators</c>: beside the one of each line.</summary>
+    public Share SpareTerminators { get; init; } = new(0, 1);
+
+    /// <summary><c>spare-boxes</c>: of each kind of self-powered loudspeaker.</summary>
+    public OnePer SpareBoxes { get; init; } = new(8, 3);
+
+    /// <summary><c>spare-fixtures</c>: of each kind, in a rig of more than <c>spare-fixtures-over</c>.</summary>
+    public Share SpareFixtures { get; init; } = new(5, 1);
+
+    /// <summary><c>spare-fixtures-over</c>: a rig of so many fixtures carries no spare.</summary>
+    public int SpareFixturesOver { get; init; } = 10;
+
+    /// <summary><c>spare-radio</c>: of each kind of radio microphone or pack.</summary>
+    public OnePer SpareRadios { get; init; } = new(6);
+
+    /// <summary><c>lifts</c>: what people may lift together.</summary>
+    public LiftLimits Lifts { get; init; } = LiftLimits.Default;
+
+    /// <summary><c>truck</c>: how full one may be.</summary>
+    public LoadLimits Truck { get; init; } = LoadLimits.Default;
+
+    /// <summary><c>corner-clearance</c>: kept all round what is turned in a corner.</summary>
+    public Length CornerClearance { get; init; } = Length.FromMeters(0.05);
+
+    /// <summary><c>tasks</c>: how long they take.</summary>
+    public TaskTimes Tasks { get; init; } = TaskTimes.Default;
+
+    /// <summary><c>changeover</c>: how long one takes.</summary>
+    public ChangeoverTimes Changeover { get; init; } = ChangeoverTimes.Default;
+
+    /// <summary><c>breaks</c>: when people must eat.</summary>
+    public MealBreaks Breaks { get; init; } = MealBreaks.Default;
 }

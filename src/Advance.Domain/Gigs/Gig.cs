@@ -36,6 +36,8 @@ public sealed record Gig
 
     /// <summary>When each show state is; a state without a row may be at any time.</summary>
     public IReadOnlyList<ShowStateRow> ShowStates { get; init; } = [];
+    /// <summary>Hours without sound that the occasion asks for, beside those of the venue; null where there are none.</summary>
+    public Given<MomentRange>? Quiet { get; init; }
 
     /// <summary>Playing areas, in the order written.</summary>
     public IReadOnlyList<Stage> Stages { get; init; } = [];

@@ -37,6 +37,18 @@ public sealed record Kind
     /// <summary>Across, deep, high.</summary>
     public Given<Size>? Size { get; init; }
 
+    /// <summary>Its size as it travels, folded or rolled; null where that is its size.</summary>
+    public Given<Size>? Travels { get; init; }
+
+    /// <summary>How many may stand on one another in a truck, 1 and more; null where not said.</summary>
+    public Given<int>? Stacks { get; init; }
+
+    /// <summary>Of a vehicle, what it may carry with driver and fuel aboard; null where not said.</summary>
+    public Given<Mass>? Payload { get; init; }
+
+    /// <summary>Whether it sends or receives by radio.</summary>
+    public bool IsRadio { get; init; }
+
     /// <summary>How many go into which case; null where it travels loose.</summary>
     public CountedItem? Packs { get; init; }
 

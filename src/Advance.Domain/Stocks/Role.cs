@@ -50,4 +50,10 @@ public enum Role
 
     /// <summary><c>consumable</c></summary>
     Consumable,
+
+    /// <summary><c>terminator</c>: ends a line of lighting control.</summary>
+    Terminator,
+
+    /// <summary><c>hazer</c>: makes haze or fog.</summary>
+    Hazer,
 }

@@ -13,4 +13,8 @@ namespace Advance.Domain.Venues;
 /// <param name="Note">Anything else.</param>
 /// <param name="At">Where it was written.</param>
 public sealed record AccessStep(
-    string What, Given<Length>? Wide, Given<Length>? High, Given<Length>? Long, Given<Mass>? Load, int Steps, string Note, Mark At);
+    string What, Given<Length>? Wide, Given<Length>? High, Given<Length>? Long, Given<Mass>? Load, int Steps, string Note, Mark At)
+{
+    /// <summary>How far the way turns here, from how one comes in to how one goes out; null where it goes straight on.</summary>
+    public Given<Angle>? Turn { get; init; }
+}

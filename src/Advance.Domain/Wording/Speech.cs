@@ -63,6 +63,7 @@ public sealed class Speech
         ElectricApparentPower apparent => Numbers.Plain(apparent.Kilovoltamperes, 2) + " kVA",
         ResistancePerLength perLength => Numbers.Plain(perLength.OhmsPerMetre * 1000, 2) + " mΩ/m",
         Moment moment => moment.ToString(),
+        MomentRange range => range.ToString(),
         DateOnly date => Date(date),
         WrittenDate date => Date(date),
         Mark mark => mark.ToString(),

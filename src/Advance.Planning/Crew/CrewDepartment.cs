@@ -1,4 +1,9 @@
 using Advance.Domain;
+using Advance.Domain.Companies;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
+using UnitsNet;
 
 namespace Advance.Planning;
 
@@ -6,9 +11,88 @@ namespace Advance.Planning;
 public static class CrewDepartment
 {
     /// <summary>Settles who does what when, from everything that was chosen.</summary>
-    public static CrewPlan Settle(Brief brief, Backbone backbone, PowerPlan power, CablePlan cables, StockPlan pull)
+    /// <param name="brief">As written.</param>
+    /// <param name="backbone">Every piece.</param>
+    /// <param name="sound">The stacks.</param>
+    /// <param name="patch">The lines.</param>
+    /// <param name="pull">What comes in the vehicles.</param>
+    public static CrewPlan Settle(Brief brief, Backbone backbone, SoundPlan sound, PatchPlan patch, StockPlan pull)
     {
-        _ = (brief, backbone, power, cables, pull);
-        return new CrewPlan([], []);
+        var gig = brief.Gig;
+        var policies = brief.Company.Policies;
+        var drafts = LoadIn.Tasks(brief, backbone, sound, patch, pull);
+        var called = Workers.Called(gig);
+
+        // Nobody says on which of several days the load-in is.
+        var workers = gig.Days.Count > 1 ? [] : Workers.Of(gig);
+        var turns = Rota.Of(drafts, workers);
+        var lifts = Lifts(backbone, pull, policies);
+        var tasks = drafts.Select(draft => TaskOf(draft, turns.GetValueOrDefault(draft), lifts)).ToList();
+        var doubts = drafts.Aggregate(Workers.Doubts(gig), (sum, draft) => sum.With(draft.RestsOn).With(draft.Work.RestsOn));
+        var loadOut = LoadOuts.Of(brief, drafts, workers.Count);
+        var changeovers = Changeovers.Of(gig, patch, policies.Changeover);
+        return new CrewPlan([.. tasks.OrderBy(task => task.Start ?? new Moment(int.MaxValue))], Figures(tasks, called, loadOut, changeovers))
+        {
+            Workers = workers,
+            Called = called,
+            LoadInEnd = EndOf(tasks),
+            LoadOut = loadOut,
+            HeaviestLift = Lift.Heaviest(PeopleLift(pull, policies), policies.Lifts),
+            Changeovers = changeovers,
+            RestsOn = doubts,
+        };
     }
+
+    private static CrewTask TaskOf(TaskDraft draft, Turn? turn, IReadOnlyDictionary<Job, Lift> lifts)
+    {
+        var hands = draft.By is not null || turn is null ? Math.Max(1, draft.Hands) : turn.Who.Count;
+        return new CrewTask(
+            draft.Address, draft.What, draft.Area, turn?.Start, turn?.End, draft.Hands, draft.Skill, draft.After, draft.IsHold, draft.RestsOn.With(draft.Work.RestsOn))
+        {
+            Job = draft.Job,
+            Length = draft.IsHold ? draft.Work : Labour.Shared(draft.Work, hands),
+            Who = turn?.Who ?? [],
+            Lift = lifts.GetValueOrDefault(draft.Job),
+            Danger = draft.Danger,
+        };
+    }
+
+    // Of the load-in itself; checking lines is what it must be done for.
+    private static Moment? EndOf(IReadOnlyList<CrewTask> tasks)
+    {
+        var needed = tasks.Where(task => task.Job != Job.LineCheck && !task.IsHold).ToList();
+        return needed.Count == 0 || needed.Exists(task => task.End is null) ? null : needed.Max(task => task.End);
+    }
+
+    private static Dictionary<Job, Lift> Lifts(Backbone backbone, StockPlan pull, Policies policies)
+    {
+        var jobs = Jobs.ByItem(backbone.Pieces);
+        var lifts = Loose(pull, policies).GroupBy(thing => jobs.GetValueOrDefault(thing.Item, Job.None))
+            .Select(group => (Job: group.Key, Lift: Lift.Heaviest(group, policies.Lifts)))
+            .Where(found => found.Lift is not null)
+            .ToDictionary(found => found.Job, found => found.Lift!);
+        if (Lift.Heaviest(pull.Units.Select(unit => (unit.Item, unit.Gross)), policies.Lifts) is { } heaviest)
+        {
+            lifts[Job.Unload] = heaviest;
+        }
+
+        return lifts;
+    }
+
+    private static IEnumerable<(string Item, Figure<Mass> Weight)> Loose(StockPlan pull, Policies policies) =>
+        pull.Lines.Where(line => line.Kind is { Role: not (Role.Case or Role.Truck) })
+            .Select(line => (line.Item, Weights.OfOne(line.Item, line.Kind, policies.WeightMargin)));
+
+    // What is heavier than four can lift goes on wheels, whoever is there.
+    private static IEnumerable<(string Item, Figure<Mass> Weight)> PeopleLift(StockPlan pull, Policies policies) =>
+        Loose(pull, policies).Where(thing => thing.Weight.Value <= policies.Lifts.Four);
+
+    private static IReadOnlyList<Stated> Figures(
+        IReadOnlyList<CrewTask> tasks, Figure<int> called, LoadOut? loadOut, IReadOnlyList<Changeover> changeovers) =>
+    [
+        Stated.Of(Address.Of("crew") / "called", "people called", called),
+        .. tasks.Where(task => !task.IsHold).Select(task => Stated.Of(task.Address / "time", $"{task.What}, time", task.Length)),
+        .. loadOut is null ? Array.Empty<Stated>() : [Stated.Of(Address.Of("crew") / "load-out" / "time", "load-out, time", loadOut.Length)],
+        .. changeovers.SelectMany(changeover => changeover.Figures),
+    ];
 }

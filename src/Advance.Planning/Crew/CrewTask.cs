@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
+using UnitsNet;
 
 namespace Advance.Planning;
 
@@ -24,4 +25,20 @@ public sealed record CrewTask(
     string Skill,
     IReadOnlyList<Address> After,
     bool IsHold,
-    Doubts RestsOn);
+    Doubts RestsOn)
+{
+    /// <summary>What it is done for.</summary>
+    public required Job Job { get; init; }
+
+    /// <summary>How long it takes with those who do it; with as many as it takes where nobody is called; zero for a hold.</summary>
+    public required Figure<Duration> Length { get; init; }
+
+    /// <summary>Who does it, the one who leads first; who signs, for a hold. Empty where nobody is called.</summary>
+    public required IReadOnlyList<string> Who { get; init; }
+
+    /// <summary>Its heaviest lift; null where nothing is lifted or nobody weighed it.</summary>
+    public Lift? Lift { get; init; }
+
+    /// <summary>What can hurt, in a line; empty where nothing out of the ordinary can.</summary>
+    public string Danger { get; init; } = "";
+}

@@ -16,6 +16,7 @@ namespace Advance.Planning;
 /// <param name="Covered">What others stand in for, best first.</param>
 /// <param name="Hired">How many loose ones come on hire, to cover what is short.</param>
 /// <param name="Short">How many are still missing, with those on hire.</param>
+/// <param name="ShortInUse">How many of those are short even without a single spare.</param>
 /// <param name="Pieces">What it is needed for.</param>
 public sealed record StockLine(
     Address Address,
@@ -29,8 +30,12 @@ public sealed record StockLine(
     IReadOnlyList<CountedItem> Covered,
     Figure<int> Hired,
     Figure<int> Short,
+    Figure<int> ShortInUse,
     IReadOnlyList<Piece> Pieces)
 {
+    /// <summary>Where somebody asked for the first of them; where none did, where the stock has the kind, or says that it goes with another.</summary>
+    public Mark At => Asked.FirstOrDefault(Kind?.At ?? BroughtBy);
+
     /// <summary>Its numbers, each under its address.</summary>
     public IReadOnlyList<Stated> Figures =>
     [
@@ -39,4 +44,8 @@ public sealed record StockLine(
         Stated.Of(Address / "ready", $"{Item}, ready", Ready),
         Stated.Of(Address / "short", $"{Item}, short", Short),
     ];
+
+    private IEnumerable<Mark> Asked => Pieces.Select(piece => piece.Why).OfType<Need.AskedFor>().Select(need => need.At).Order();
+
+    private Mark BroughtBy => Pieces.Select(piece => piece.Why).OfType<Need.GoesWith>().Select(need => need.At).Order().FirstOrDefault(Mark.Nowhere);
 }

@@ -1,32 +1,66 @@
+using Advance.Domain;
 using Advance.Domain.Companies;
-using Advance.Domain.Facts;
 using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+using Advance.Domain.Stocks;
 using UnitsNet;
 
 namespace Advance.Planning;
 
-/// <summary>Adds up what the shop pulls.</summary>
+/// <summary>Brings the vehicles, and adds up what goes into them and through the doors.</summary>
 public static class TruckDepartment
 {
-    private const string MarginPolicy = "weight-margin";
+    private const string Name = "transport";
 
-    /// <summary>Weight and count of the pull list. Cases are not in it yet.</summary>
-    public static LoadPlan Settle(StockPlan pull, Policies policies)
+    /// <summary>The vehicles, each with what always goes with it.</summary>
+    public static IReadOnlyList<Piece> Place(Gig gig, Stock stock)
     {
-        var weight = Sum.Of("weight pulled", "W = Σ wᵢ", Publication.Arithmetic)
-            .PutAll("wᵢ", pull.Lines.Select(line => WeightOf(line, policies.WeightMargin)))
-            .Gives(terms => terms.Values.Aggregate(Mass.Zero, (sum, mass) => sum + mass));
-        var pieces = Sum.Of("pieces pulled", "N = Σ tᵢ", Publication.Arithmetic)
-            .PutAll("tᵢ", pull.Lines.Select(line => line.Total))
-            .Gives(terms => terms.Values.Sum());
-        return new LoadPlan(
-            weight, pieces, [.. pull.Lines.Where(line => line.Kind?.Weight is not { IsKnown: true }).Select(line => line.Item)]);
+        var pieces = new Pieces(Name, stock);
+        foreach (var truck in gig.Trucks)
+        {
+            pieces.Ask(pieces.At(truck.Name), truck.Name, truck.Item.Or("TBC"), from: null, spot: null, truck.At);
+        }
+
+        return pieces.Made;
     }
 
-    private static Figure<Mass> WeightOf(StockLine line, WeightMargins margins) =>
-        Sum.Of($"weight of {line.Item}", "w = t · m · (1 + g / 100)", Publication.CommonPractice)
-            .Put("t", line.Total)
-            .Put("m", line.Kind?.Weight is { } given ? Figure.From(given) : new Figure<Mass>(null, Doubts.None, Reason.Derived.It))
-            .Put("g", Figure.Policy(MarginPolicy, margins.On(line.Kind?.Weight?.How ?? Known.Estimated)))
-            .Gives((count, mass, margin) => mass * count * (1 + (margin / 100)));
+    /// <summary>What it all weighs, whether it goes into the vehicles and through the doors, and in which order it is loaded.</summary>
+    public static LoadPlan Settle(Brief brief, Backbone backbone, StockPlan pull, CrewPlan crew)
+    {
+        var policies = brief.Company.Policies;
+        var lines = pull.Lines.Where(line => line.Kind?.Role is not (Role.Case or Role.Truck)).ToList();
+        return new LoadPlan(WeightOf(lines, policies), PiecesOf(lines), Unweighed(pull))
+        {
+            Gross = GrossOf(pull.Units),
+            Units = UnitsOf(pull.Units),
+            Truck = TruckLoads.Of(brief.Gig, brief.Stock, pull.Units),
+            InOrder = LoadOrder.Of(backbone, pull, crew),
+            Passages = AccessDepartment.Settle(brief.Venue, pull.Units, policies),
+        };
+    }
+
+    private static Figure<Mass> WeightOf(IEnumerable<StockLine> lines, Policies policies) =>
+        Sum.Of("weight pulled", "W = Σ wᵢ", Publication.Arithmetic)
+            .PutAll("wᵢ", lines.Select(line => Weights.Of(line.Item, line.Kind, line.Total, policies.WeightMargin)))
+            .Gives(Total);
+
+    private static Figure<int> PiecesOf(IEnumerable<StockLine> lines) =>
+        Sum.Of("pieces pulled", "N = Σ tᵢ", Publication.Arithmetic).PutAll("tᵢ", lines.Select(line => line.Total)).Gives(terms => terms.Values.Sum());
+
+    private static List<string> Unweighed(StockPlan pull) => [.. pull.Lines.Where(line => line.Kind?.Weight is not { IsKnown: true }).Select(line => line.Item)];
+
+    private static Figure<Mass> GrossOf(IEnumerable<TravellingUnit> units) =>
+        Sum.Of("weight of the load", "W = Σ uᵢ", Publication.Arithmetic).PutAll("uᵢ", units.Select(GrossOf)).Gives(Total);
+
+    private static Figure<Mass> GrossOf(TravellingUnit unit) => unit.Count == 1
+        ? unit.Gross
+        : Sum.Of($"weight of {unit.Item}", "u = n · G", Publication.Arithmetic)
+            .Put("n", Figure.Count(unit.Count))
+            .Put("G", unit.Gross)
+            .Gives((count, gross) => gross * count);
+
+    private static Figure<int> UnitsOf(IReadOnlyList<TravellingUnit> units) =>
+        new(units.Sum(unit => unit.Count), units.Aggregate(Domain.Facts.Doubts.None, (sum, unit) => sum.With(unit.Gross.RestsOn)), Reason.Derived.It);
+
+    private static Mass Total(Terms<Mass> terms) => terms.Values.Aggregate(Mass.Zero, (sum, mass) => sum + mass);
 }

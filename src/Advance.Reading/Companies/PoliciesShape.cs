@@ -32,6 +32,21 @@ internal static class PoliciesShape
         var delays = keys.Defaulted("delay-offset", Written.Duration, Policies.Default.DelayOffset, "By how much delay stacks start later than their way alone asks for.", "10 ms");
         var muted = keys.Defaulted("start-muted", Written.YesNo, Policies.Default.StartMuted, "Whether outputs that drive loudspeakers are muted when they are switched on.", "yes");
         var subnet = keys.Defaulted("subnet", Written.As(Networks.Subnet), Policies.Default.Subnet, "The network of units with a control port, where the gig does not say.", "192.168.10.0/24");
+        var micLeads = keys.Defaulted("spare-mic-leads", Written.Share, Policies.Default.SpareMicLeads, "Spares of each length of microphone lead.", Say(Policies.Default.SpareMicLeads));
+        var mainsLeads = keys.Defaulted("spare-mains-leads", Written.Share, Policies.Default.SpareMainsLeads, "Spares of each length of mains and link leads up to 20 A.", Say(Policies.Default.SpareMainsLeads));
+        var lightingLeads = keys.Defaulted("spare-lighting-leads", Written.Share, Policies.Default.SpareLightingLeads, "Spares of each length of lighting-control leads.", Say(Policies.Default.SpareLightingLeads));
+        var adapters = keys.Defaulted("spare-adapters", Written.Share, Policies.Default.SpareAdapters, "Spares of each kind of adapter in use.", Say(Policies.Default.SpareAdapters));
+        var terminators = keys.Defaulted("spare-terminators", Written.Share, Policies.Default.SpareTerminators, "Spare terminators, beside the one of each line.", Say(Policies.Default.SpareTerminators));
+        var boxes = keys.Defaulted("spare-boxes", Written.OnePer, Policies.Default.SpareBoxes, "Spares of each kind of self-powered loudspeaker.", Say(Policies.Default.SpareBoxes));
+        var fixtures = keys.Defaulted("spare-fixtures", Written.Share, Policies.Default.SpareFixtures, "Spares of each kind of fixture.", Say(Policies.Default.SpareFixtures));
+        var fixturesOver = keys.Defaulted("spare-fixtures-over", Written.Count, Policies.Default.SpareFixturesOver, "A rig of so many fixtures carries no spare.", "10");
+        var radios = keys.Defaulted("spare-radio", Written.OnePer, Policies.Default.SpareRadios, "Spares of each kind of radio microphone or pack.", Say(Policies.Default.SpareRadios));
+        var lifts = keys.Defaulted("lifts", LiftLimitsShape.It, LiftLimits.Default, "What people may lift together.", "25 kg, 45 kg, 80 kg");
+        var truck = keys.Defaulted("truck", LoadLimitsShape.It, LoadLimits.Default, "How full a truck may be.", "90 % of its payload, 85 % of its floor");
+        var corner = keys.Defaulted("corner-clearance", Written.Length, Policies.Default.CornerClearance, "Kept all round what is turned in a corner.", "0.05 m");
+        var tasks = keys.Defaulted("tasks", TaskTimesShape.It, TaskTimes.Default, "How long the tasks of a load-in take.", "common practice");
+        var changeover = keys.Defaulted("changeover", ChangeoverTimesShape.It, ChangeoverTimes.Default, "How long it takes from one act to the next.", "common practice");
+        var breaks = keys.Defaulted("breaks", MealBreaksShape.It, MealBreaks.Default, "When people who work must eat.", "after 5 h, for 30 min");
         return row => new Policies
         {
             SpareMics = mics(row),
@@ -56,11 +71,27 @@ internal static class PoliciesShape
             DelayOffset = delays(row),
             StartMuted = muted(row),
             Subnet = subnet(row),
+            SpareMicLeads = micLeads(row),
+            SpareMainsLeads = mainsLeads(row),
+            SpareLightingLeads = lightingLeads(row),
+            SpareAdapters = adapters(row),
+            SpareTerminators = terminators(row),
+            SpareBoxes = boxes(row),
+            SpareFixtures = fixtures(row),
+            SpareFixturesOver = fixturesOver(row),
+            SpareRadios = radios(row),
+            Lifts = lifts(row),
+            Truck = truck(row),
+            CornerClearance = corner(row),
+            Tasks = tasks(row),
+            Changeover = changeover(row),
+            Breaks = breaks(row),
         };
     });
 
     private static Func<Row, Ratio> Percent(Keys keys, string key, double percent, string words) =>
         keys.Defaulted(key, Written.Percentage, Ratio.FromPercent(percent), words, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{percent} %"));
+    private static string Say(OnePer one) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"1 per {one.Each}{(one.Over > 0 ? $" over {one.Over}" : "")}");
 
     private static string Say(Share share) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{share.Percent} % at least {share.AtLeast}");
 }

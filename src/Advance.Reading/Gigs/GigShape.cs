@@ -33,6 +33,7 @@ internal static class GigShape
         var people = keys.Any("people", Written.TableOfThings(PersonShape.It, "name"), "The crew by name.");
         var schedule = keys.Any("schedule", Written.Table(ScheduleShape.It), "What happens when.");
         var states = keys.Any("show-states", Written.Table(ShowStateShape.It), "When each show state is; a state without a row may be at any time.");
+        var quiet = keys.Open("quiet", Written.TimeRange, "Hours without sound that the occasion asks for, beside those of the venue.");
         var stage = keys.Optional("stage", StageShape.It, "The stage of a gig that has one.");
         var stages = keys.Any("stages", Written.Things(StageShape.It), "Stages by name.");
         keys.AtMostOneOf("stage", "stages");
@@ -62,6 +63,7 @@ internal static class GigShape
             People = people(row),
             Schedule = schedule(row),
             ShowStates = states(row),
+            Quiet = quiet(row),
             Stages = stage(row) is { } only ? [only] : stages(row),
             Around = around(row),
             Acts = acts(row),

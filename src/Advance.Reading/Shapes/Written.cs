@@ -48,6 +48,8 @@ internal static class Written
     public static readonly Shape<Owner> Owner = new ScalarShape<Owner>(Phrases.Things.Owner);
     public static readonly Shape<Crossover> Crossover = new ScalarShape<Crossover>(Kit.Crossover);
     public static readonly Shape<Share> Share = new ScalarShape<Share>(Kit.Share);
+    public static readonly Shape<OnePer> OnePer = new ScalarShape<OnePer>(Labour.OnePer);
+    public static readonly Shape<Work> Work = new ScalarShape<Work>(Labour.Work);
 
     /// <summary>Any other notation.</summary>
     public static Shape<T> As<T>(Phrase<T> phrase)

@@ -26,7 +26,9 @@ internal static class KindShape
         ("case", Role.Case),
         ("deck", Role.Deck),
         ("truck", Role.Truck),
-        ("consumable", Role.Consumable));
+        ("consumable", Role.Consumable),
+        ("terminator", Role.Terminator),
+        ("hazer", Role.Hazer));
 
     private static readonly Shape<Phantom> Phantoms = Written.OneOf(
         "phantom", "what 48 V does", ("harmless", Phantom.Harmless), ("needed", Phantom.Needed), ("harmful", Phantom.Harmful));
@@ -55,6 +57,10 @@ internal static class KindShape
         var shelf = keys.Defaulted("shelf", Written.Name, "", "Where it lies.", "not said");
         var weight = keys.Open("weight", Written.WeighedWeight, "Of one piece; weighed, maker or estimated after it says how it is known.");
         var size = keys.Open("size", Written.Size, "Across, deep, high.");
+        var travels = keys.Open("travels", Written.Size, "As it travels, folded or rolled; without it as its size.");
+        var stacks = keys.Open("stacks", Written.Between("stacks", 1, 50), "How many may stand on one another in a truck.");
+        var payload = keys.Open("payload", Written.Weight, "Of a vehicle, what it may carry with driver and fuel aboard.");
+        var radio = keys.Defaulted("radio", Written.YesNo, false, "Whether it sends or receives by radio.", "no");
         var packs = keys.Optional("packs", Written.Packing, "How many go into which case; without it it travels loose.");
         var with = keys.Any("with", Written.List(Written.Counted), "What always goes with one of it.");
         var substitutes = keys.Any("substitutes", Written.List(Written.Name), "Ids of kinds that may stand in for it, best first.");
@@ -80,6 +86,10 @@ internal static class KindShape
             Shelf = shelf(row),
             Weight = Weight(weight(row)),
             Size = size(row),
+            Travels = travels(row),
+            Stacks = stacks(row),
+            Payload = payload(row),
+            IsRadio = radio(row),
             Packs = packs(row),
             With = with(row),
             Substitutes = substitutes(row),

@@ -10,7 +10,7 @@ internal static class HouseRulesShape
     {
         var musicOff = keys.Open("music-off", Written.Time, "When music must be off.");
         var empty = keys.Open("empty", Written.Time, "When the building must be empty.");
-        var quiet = keys.Open("quiet", Written.Text, "Quiet hours.");
+        var quiet = keys.Open("quiet", Written.TimeRange, "Hours without sound.");
         var soundLimit = keys.Open("sound-limit", Written.Text, "How loud, and measured where.");
         var haze = keys.Open("haze", Written.Text, "What is allowed.");
         var wind = keys.Open("wind", Written.Text, "Limits in the open air.");

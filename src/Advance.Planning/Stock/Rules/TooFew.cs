@@ -12,7 +12,7 @@ internal sealed class TooFew : Rule<TooFew.Case>
 
     public override Severity Severity => Severity.Concern;
 
-    public override string Catches => "More pieces of a kind are wanted, spares included, than the shop has ready, and nothing stands in for them.";
+    public override string Catches => "More pieces of a kind, or cases of one, are in use than the shop has ready, and nothing stands in for them.";
 
     public override string Why => "What is missing on the shelf is found missing on site, where it cannot be had.";
 
@@ -20,30 +20,24 @@ internal sealed class TooFew : Rule<TooFew.Case>
 
     public override Publication Source => Publication.CommonPractice;
 
-    protected override IEnumerable<Case> Cases(Plan plan) => plan.Stock.Lines.Select(CaseOf);
+    // What is in no stock has a rule of its own.
+    protected override IEnumerable<Case> Cases(Plan plan) => plan.Stock.Lines.Where(line => line.Kind is not null).Select(CaseOf);
 
-    protected override Said Say(Case found) => found switch
-    {
-        { Line.Kind: null } => new(
-            $"{found.Line.Item}: {found.Wanted} wanted, in no stock.",
-            "Write the id as the stock has it, or say from: who brings it.",
-            $"{found.Wanted} wanted, none known"),
-        { Verdict: Verdict.CannotBeJudged } => new(
-            $"{found.Line.Item}: {found.Wanted} wanted, nobody knows how many are ready.",
+    protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
+        ? new(
+            $"{found.Line.Item}: {found.InUse} in use, nobody knows how many are ready.",
             "Write owned in the stock.",
-            $"{found.Wanted} wanted, owned unknown"),
-        _ => new(
-            $"{found.Line.Item}: {found.Wanted} wanted, {found.Line.Ready.Value ?? 0} ready, {found.Missing} short.",
+            $"{found.InUse} in use, owned unknown")
+        : new(
+            $"{found.Line.Item}: {found.InUse} in use, {found.Line.Ready.Value ?? 0} ready, {found.Missing} short.",
             Cure(found),
-            $"{found.Wanted} wanted, {found.Line.Ready.Value ?? 0} ready"),
-    };
+            $"{found.InUse} in use, {found.Line.Ready.Value ?? 0} ready");
 
     private static Case CaseOf(StockLine line)
     {
-        var missing = line.Short.Value ?? 0;
-        var verdict = line.Short.Value is null ? Verdict.CannotBeJudged : missing > 0 ? Verdict.Fails : Verdict.Holds;
-        var at = line.Pieces.Select(piece => piece.Why).OfType<Need.AskedFor>().Select(need => need.At).Order().FirstOrDefault(line.Kind?.At ?? Mark.Nowhere);
-        return new Case(line, line.Total.Value ?? 0, missing, at, verdict);
+        var missing = line.ShortInUse.Value;
+        var verdict = missing is null ? Verdict.CannotBeJudged : missing > 0 ? Verdict.Fails : Verdict.Holds;
+        return new Case(line, (line.Total.Value - line.Spare.Value) ?? 0, missing ?? 0, line.At, verdict);
     }
 
     private static Words Cure(Case found)
@@ -52,6 +46,6 @@ internal sealed class TooFew : Rule<TooFew.Case>
         return $"Hire {found.Missing} from {supplier}, or use another kind.";
     }
 
-    internal sealed record Case(StockLine Line, int Wanted, int Missing, Mark At, Verdict Verdict)
-        : Judgement(Line.Address, At, Verdict, Line.Short.RestsOn);
+    internal sealed record Case(StockLine Line, int InUse, int Missing, Mark At, Verdict Verdict)
+        : Judgement(Line.Address, At, Verdict, Line.ShortInUse.RestsOn);
 }

@@ -1,0 +1,262 @@
+using Advance.Domain;
+using Advance.Domain.Companies;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>What there is to do until lines can be checked, and what must be done before what: a deck before anything stands on it, a test
+/// and a signature before anything is switched on.</summary>
+internal sealed class LoadIn
+{
+    private const string Electrician = "electrician";
+    private const int BoxesOfAStack = 3;
+
+    private static readonly Address Root = Address.Of("crew");
+
+    private readonly Brief brief;
+    private readonly IReadOnlyList<Piece> pieces;
+    private readonly SoundPlan sound;
+    private readonly PatchPlan patch;
+    private readonly DayRows day;
+    private readonly List<TaskDraft> tasks = [];
+
+    private LoadIn(Brief brief, Backbone backbone, SoundPlan sound, PatchPlan patch)
+    {
+        this.brief = brief;
+        pieces = backbone.Pieces;
+        this.sound = sound;
+        this.patch = patch;
+        day = new DayRows(brief.Gig);
+    }
+
+    private TaskTimes Times => brief.Company.Policies.Tasks;
+
+    /// <summary>Every task, the most urgent first.</summary>
+    public static IReadOnlyList<TaskDraft> Tasks(Brief brief, Backbone backbone, SoundPlan sound, PatchPlan patch, StockPlan pull)
+    {
+        var loadIn = new LoadIn(brief, backbone, sound, patch);
+        var first = loadIn.Unload(pull);
+        var deck = loadIn.Deck(first);
+        var powered = loadIn.Power(deck);
+        loadIn.Stacks(deck);
+        loadIn.Inputs(deck);
+        loadIn.Lights(deck, powered);
+        loadIn.Desks(first);
+        loadIn.Check(powered);
+        return loadIn.tasks;
+    }
+
+    private IReadOnlyList<Address> Unload(StockPlan pull)
+    {
+        if (brief.Gig.Trucks.Count == 0)
+        {
+            return [];
+        }
+
+        var parts = brief.Gig.Trucks.Select(truck => Unloading.OfVehicle(truck, brief.Stock, Times)).ToList();
+        if (Unloading.Push(brief.Venue, pull.Units, Times) is { } push)
+        {
+            parts.Add(push);
+        }
+
+        var hands = brief.Gig.Trucks.Max(truck => Unloading.HandsFor(truck, brief.Stock, Times));
+        return Add(new TaskDraft(Root / "unload", Job.Unload, "Unload and bring in", "from the vehicle to the stage", hands, "", Labour.Together(parts), [])
+        {
+            Danger = "Backs and feet: lift by the handles, and one calls the lift.",
+        });
+    }
+
+    private IReadOnlyList<Address> Deck(IReadOnlyList<Address> after)
+    {
+        var decks = Count(piece => piece.Kind?.Role == Role.Deck);
+        return decks.Value == 0 ? after : Add(new TaskDraft(
+            Root / "deck", Job.Deck, $"Build the deck, {decks.Value} pieces", "stage", Times.Deck.Hands, "", Labour.For(decks, "deck", Times.Deck), after)
+        {
+            Danger = "A deck tips until its neighbours are clamped: nobody stands on it before.",
+        });
+    }
+
+    // Lay, test dead, have it signed, test live: only then is anything switched on.
+    private IReadOnlyList<Address> Power(IReadOnlyList<Address> after)
+    {
+        var distributions = Count(piece => piece.Kind?.Role == Role.Distribution);
+        var laid = distributions.Value == 0 ? after : Add(new TaskDraft(
+            Root / "mains", Job.Mains, "Lay feeders and set distributions", "stage", Times.Feeder.Hands, "", Feeders(distributions), after)
+        {
+            Danger = "Nothing is plugged into a service before the test.",
+        });
+        var signer = Signer();
+        var dead = distributions.Value == 0 ? laid : Add(Test("dead-test", "Test every circuit dead", "dead-test", Times.DeadTest, laid, signer));
+        var signed = Hold(dead);
+        return distributions.Value == 0 ? signed : Add(Test("live-test", "Test every circuit live", "live-test", Times.LiveTest, signed, signer));
+    }
+
+    private TaskDraft Test(string key, string what, string policy, Work work, IReadOnlyList<Address> after, (string? Name, Doubts RestsOn) signer) =>
+        new(Root / key, Job.Test, what, "stage", work.Hands, Electrician, Labour.For(Circuits(), policy, work), after)
+        {
+            By = signer.Name,
+            RestsOn = signer.RestsOn,
+            Danger = "Electric shock: only who may test opens or plugs anything.",
+        };
+
+    // A hold that speaks of power waits for the dead test; any other stands at its time.
+    private IReadOnlyList<Address> Hold(IReadOnlyList<Address> dead)
+    {
+        var power = dead;
+        foreach (var row in day.Holds)
+        {
+            var isPower = row.What.Contains("power", StringComparison.OrdinalIgnoreCase);
+            var who = row.Who is { } given && given.Is(out var name) ? name : "";
+            var held = Add(new TaskDraft(Root / "hold" / row.What, Job.Test, row.What, row.Where, 0, "", Labour.None, isPower ? dead : [])
+            {
+                IsHold = true,
+                By = who,
+                NotBefore = row.Time.IsKnown ? row.Time.Value : null,
+                RestsOn = Doubts.Of(row.Time.Doubt).With(Doubts.Of(row.Who?.Doubt)),
+            });
+            power = isPower ? held : power;
+        }
+
+        return power;
+    }
+
+    private void Stacks(IReadOnlyList<Address> after)
+    {
+        foreach (var stack in sound.Stacks)
+        {
+            var work = Labour.ForPart(Figure.Count(stack.Boxes.Count), BoxesOfAStack, "stack", Times.Stack);
+            Add(new TaskDraft(Root / "stack" / stack.Name, Job.Stacks, $"Build {stack.Name}, {stack.Boxes.Count} boxes", "stage", Times.Stack.Hands, "", work, after)
+            {
+                Danger = "A box falls until it is pinned: nobody stands within its height.",
+            });
+        }
+    }
+
+    private void Inputs(IReadOnlyList<Address> after)
+    {
+        if (Lines.Value > 0)
+        {
+            var hands = Times.Input.Hands * brief.Company.Policies.Changeover.PatchHands;
+            Add(new TaskDraft(Root / "inputs", Job.Inputs, $"Set and patch {Lines.Value} lines", "stage", hands, "stage", Labour.For(Lines, "input", Times.Input), after));
+        }
+    }
+
+    private void Lights(IReadOnlyList<Address> after, IReadOnlyList<Address> powered)
+    {
+        var hung = new List<Address>();
+        foreach (var position in brief.Gig.Lighting.Fixtures.GroupBy(row => row.Position, StringComparer.Ordinal))
+        {
+            hung.AddRange(Hang(position.Key, FixturesOf(position), after));
+        }
+
+        if (hung.Count > 0)
+        {
+            var all = Labour.For(FixturesOf(brief.Gig.Lighting.Fixtures), "focus", Times.Focus);
+            Add(new TaskDraft(Root / "focus", Job.Lights, "Light up and focus", "stage", Times.Focus.Hands, "lights", all, [.. hung, .. powered]));
+        }
+    }
+
+    private IReadOnlyList<Address> Hang(string position, Figure<int> fixtures, IReadOnlyList<Address> after)
+    {
+        var work = Labour.Together(
+        [
+            Labour.For(fixtures, "fixture", Times.Fixture),
+            Labour.For(fixtures, "fixture-cable", Times.FixtureCable),
+            Labour.For(fixtures, "fixture-address", Times.FixtureAddress),
+        ]);
+        return Add(new TaskDraft(
+            Root / "lights" / position, Job.Lights, $"Hang and cable {fixtures.Value} fixtures on {position}", "stage", Times.Fixture.Hands, "lights", work, after)
+        {
+            Danger = "A lamp falls: its safety bond is on before the stand goes up.",
+        });
+    }
+
+    private void Desks(IReadOnlyList<Address> after)
+    {
+        foreach (var console in brief.Gig.Sound.Consoles)
+        {
+            Add(new TaskDraft(
+                Root / "desk" / console.Name, Job.Desks, $"Set up {console.Name}", console.Name, Times.Desk.Hands, "sound", Labour.For(Figure.Count(1), "desk", Times.Desk), after));
+        }
+    }
+
+    private void Check(IReadOnlyList<Address> powered)
+    {
+        var ready = tasks.Where(task => task.Job is Job.Stacks or Job.Desks or Job.Inputs).Select(task => task.Address).ToList();
+        var boxes = Figure.Count(sound.Stacks.Sum(stack => stack.Boxes.Count));
+        if (boxes.Value > 0)
+        {
+            var work = Labour.Together([Labour.For(Figure.Count(1), "drive-check", Times.DriveCheck), Labour.For(boxes, "drive-check-box", Times.DriveCheckBox)]);
+            ready.AddRange(Add(new TaskDraft(Root / "drive-check", Job.DriveCheck, "Check that each box plays what it should", "FOH", 1, "sound", work, [.. ready, .. powered])
+            {
+                Danger = "Hearing: nobody stands before a box at its first signal.",
+            }));
+        }
+
+        if (Lines.Value > 0)
+        {
+            Add(new TaskDraft(
+                Root / "line-check", Job.LineCheck, "Check every line", "stage and FOH", Times.LineCheck.Hands, "sound", Labour.For(Lines, "line-check", Times.LineCheck), [.. ready, .. powered])
+            {
+                NotBefore = day.LineCheck?.Time.Value,
+            });
+        }
+    }
+
+    // The one who signs the power does the tests, where nobody of the crew is an electrician.
+    private (string? Name, Doubts RestsOn) Signer()
+    {
+        if (brief.Gig.People.Any(person => person.Skills.Contains(Electrician, StringComparer.OrdinalIgnoreCase)))
+        {
+            return (null, Doubts.None);
+        }
+
+        var who = day.Holds.FirstOrDefault(row => row.What.Contains("power", StringComparison.OrdinalIgnoreCase))?.Who;
+        return (who is { } given && given.Is(out var name) ? name : Electrician, Doubts.Of(who?.Doubt));
+    }
+
+    private static Figure<int> FixturesOf(IEnumerable<Domain.Gigs.FixtureRow> rows)
+    {
+        var all = rows.ToList();
+        var doubts = all.Aggregate(Doubts.None, (sum, row) => sum.With(Doubts.Of(row.Item.Doubt)));
+        return new Figure<int>(all.Sum(row => row.Numbers.Count), doubts, Reason.Derived.It);
+    }
+
+    private Figure<int> Lines => new(
+        patch.Lines.Count, patch.Lines.Aggregate(Doubts.None, (sum, line) => sum.With(Doubts.Of(line.Row.Device?.Doubt))), Reason.Derived.It);
+
+    // One length to each distribution, or as many feeders as were picked.
+    private Figure<Duration> Feeders(Figure<int> distributions)
+    {
+        var light = pieces.Count(piece => IsFeeder(piece, above: 20, upTo: 63));
+        var heavy = pieces.Count(piece => IsFeeder(piece, above: 63, upTo: double.MaxValue));
+        var usual = distributions with { Value = Math.Max(distributions.Value ?? 0, light) };
+        var parts = new List<Figure<Duration>> { Labour.For(usual, "feeder", Times.Feeder) };
+        if (heavy > 0)
+        {
+            parts.Add(Labour.For(Figure.Count(heavy), "heavy-feeder", Times.HeavyFeeder));
+        }
+
+        return Labour.Together(parts);
+    }
+
+    private static bool IsFeeder(Piece piece, double above, double upTo) =>
+        piece.Kind?.Cable is { Carries: "mains", Rating: { } given } && given.Is(out var rating) && rating.Amperes > above && rating.Amperes <= upTo;
+
+    private Figure<int> Circuits() => new(
+        pieces.Where(piece => piece.Kind?.Role == Role.Distribution).Sum(piece => piece.Kind!.Outlets.Sum(row => row.Numbers.Count)), Doubts.None, Reason.Derived.It);
+
+    private Figure<int> Count(Func<Piece, bool> isOne) => new(
+        pieces.Count(isOne),
+        pieces.Where(isOne).Aggregate(Doubts.None, (sum, piece) => sum.With(Doubts.Of(piece.From.Doubt))),
+        Reason.Derived.It);
+
+    private IReadOnlyList<Address> Add(TaskDraft task)
+    {
+        tasks.Add(task);
+        return [task.Address];
+    }
+}
