@@ -12,7 +12,7 @@ internal sealed class PortProblem
         Units = [.. units.OrderBy(unit => unit.Wishes[0].Address)];
         top = Units.SelectMany(unit => unit.Wishes).Select(wish => wish.First + wish.Count - 1).DefaultIfEmpty().Max();
         Options = [.. Units.Select(OptionsOf)];
-        Shared = areApart ? [.. SharedSources(Units.Select(unit => unit.Wishes[0]).ToList()).Where(group => group.Count > 1)] : [];
+        Shared = areApart ? [.. SharedSources([.. Units.Select(unit => unit.Wishes[0])]).Where(group => group.Count > 1)] : [];
     }
 
     /// <summary>In the order of their addresses.</summary>
@@ -59,7 +59,7 @@ internal sealed class PortProblem
     }
 
     // Two rows of one name in one act are the first and the second of that name, in every act.
-    private static IEnumerable<IReadOnlyList<int>> SharedSources(IReadOnlyList<PortWish> wishes) =>
+    private static IEnumerable<IReadOnlyList<int>> SharedSources(List<PortWish> wishes) =>
         Enumerable.Range(0, wishes.Count)
             .Where(index => wishes[index] is { Act: not null, Source.Length: > 0 })
             .GroupBy(index => (wishes[index].Act, wishes[index].Source, wishes[index].Count))

@@ -33,6 +33,9 @@ internal sealed class PatchBoxes
     /// <summary>The box of that name; null where there is none.</summary>
     public PortBox? Find(string name) => All.FirstOrDefault(box => box.Device.Name == name);
 
+    /// <summary>How many ports of its direction the box of a port has; null where that is not known.</summary>
+    public int? Count(Port port) => Find(port.Device) is { } box ? (port.Kind == PortKind.Input ? box.Inputs : box.Outputs).Value : null;
+
     /// <summary>What plugs into a port; the usual connector where no stock describes the box.</summary>
     public string Connector(Port port) =>
         Find(port.Device) is { } box ? BoxPort.Of(box, port.Kind).FirstOrDefault(one => one.Port == port)?.Connector ?? MicLine.Connector : MicLine.Connector;
@@ -58,7 +61,7 @@ internal sealed class PatchBoxes
         var written = fixedByHand
             .Where(ports => ports.Kind is null || ports.Kind == kind)
             .SelectMany(ports => PortsIn(ports with { Kind = kind }))
-            .Where(port => Find(port.Device) is { } box && (kind == PortKind.Input ? box.Inputs : box.Outputs).Value is null);
+            .Where(port => Find(port.Device) is not null && Count(port) is null);
         var ports = All.SelectMany(box => BoxPort.Of(box, kind)).ToList();
         return new PortField(
             row.SelectMany(box => BoxPort.Of(box, kind)).Select(one => one.Port),
