@@ -47,4 +47,13 @@ public sealed record Policies
 
     /// <summary><c>subnet</c>: the network, where the gig does not say.</summary>
     public Subnet Subnet { get; init; } = new(NetworkAddress.Of(192, 168, 10, 0), 24);
+
+    /// <summary><c>control-units</c>: how many units are planned on one line of lighting control; the standard allows 32.</summary>
+    public int ControlUnits { get; init; } = 24;
+
+    /// <summary><c>free-slots</c>: of each universe of lighting control, what stays free while there is room elsewhere.</summary>
+    public Share FreeSlots { get; init; } = new(10, 0);
+
+    /// <summary><c>spare-terminators</c>: of those that end lines of lighting control.</summary>
+    public Share SpareTerminators { get; init; } = new(0, 1);
 }

@@ -50,4 +50,7 @@ public enum Role
 
     /// <summary><c>consumable</c></summary>
     Consumable,
+
+    /// <summary><c>terminator</c>: ends a line of lighting control.</summary>
+    Terminator,
 }

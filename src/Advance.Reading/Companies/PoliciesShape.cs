@@ -22,6 +22,9 @@ internal static class PoliciesShape
         var delays = keys.Defaulted("delay-offset", Written.Duration, Policies.Default.DelayOffset, "By how much delay stacks start later than their way alone asks for.", "10 ms");
         var muted = keys.Defaulted("start-muted", Written.YesNo, Policies.Default.StartMuted, "Whether outputs that drive loudspeakers are muted when they are switched on.", "yes");
         var subnet = keys.Defaulted("subnet", Written.As(Networks.Subnet), Policies.Default.Subnet, "The network of units with a control port, where the gig does not say.", "192.168.10.0/24");
+        var controlUnits = keys.Defaulted("control-units", Written.Between("control-units", 1, 32), Policies.Default.ControlUnits, "How many units are planned on one line of lighting control.", "24");
+        var freeSlots = keys.Defaulted("free-slots", Written.Share, Policies.Default.FreeSlots, "What stays free of each universe of lighting control while there is room elsewhere.", Say(Policies.Default.FreeSlots));
+        var terminators = keys.Defaulted("spare-terminators", Written.Share, Policies.Default.SpareTerminators, "Spares of what ends lines of lighting control.", Say(Policies.Default.SpareTerminators));
         return row => new Policies
         {
             SpareMics = mics(row),
@@ -37,6 +40,9 @@ internal static class PoliciesShape
             DelayOffset = delays(row),
             StartMuted = muted(row),
             Subnet = subnet(row),
+            ControlUnits = controlUnits(row),
+            FreeSlots = freeSlots(row),
+            SpareTerminators = terminators(row),
         };
     });
 

@@ -26,7 +26,8 @@ internal static class KindShape
         ("case", Role.Case),
         ("deck", Role.Deck),
         ("truck", Role.Truck),
-        ("consumable", Role.Consumable));
+        ("consumable", Role.Consumable),
+        ("terminator", Role.Terminator));
 
     private static readonly Shape<Phantom> Phantoms = Written.OneOf(
         "phantom", "what 48 V does", ("harmless", Phantom.Harmless), ("needed", Phantom.Needed), ("harmful", Phantom.Harmful));
