@@ -87,9 +87,6 @@ public sealed record Policies
     /// <summary><c>spare-adapters</c>: of each kind in use.</summary>
     public Share SpareAdapters { get; init; } = new(0, 1);
 
-    /// <summary><c>spare-terminators</c>: beside the one of each line.</summary>
-    public Share SpareTerminators { get; init; } = new(0, 1);
-
     /// <summary><c>spare-boxes</c>: of each kind of self-powered loudspeaker.</summary>
     public OnePer SpareBoxes { get; init; } = new(8, 3);
 
@@ -119,4 +116,13 @@ public sealed record Policies
 
     /// <summary><c>breaks</c>: when people must eat.</summary>
     public MealBreaks Breaks { get; init; } = MealBreaks.Default;
+
+    /// <summary><c>control-units</c>: how many units are planned on one line of lighting control; the standard allows 32.</summary>
+    public int ControlUnits { get; init; } = 24;
+
+    /// <summary><c>free-slots</c>: of each universe of lighting control, what stays free while there is room elsewhere.</summary>
+    public Share FreeSlots { get; init; } = new(10, 0);
+
+    /// <summary><c>spare-terminators</c>: of those that end lines of lighting control.</summary>
+    public Share SpareTerminators { get; init; } = new(0, 1);
 }

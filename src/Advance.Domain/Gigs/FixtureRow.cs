@@ -7,8 +7,8 @@ namespace Advance.Domain.Gigs;
 /// <param name="Item">Their kind.</param>
 /// <param name="Position">Name of the position, with its side for a pair: <c>LX SR</c>.</param>
 /// <param name="Mode">The maker's mode; empty where not said.</param>
-/// <param name="Address">Universe and first slot, as written; null where it is worked out.</param>
+/// <param name="Address">Universe and first slot of the first of them, the others follow on; null where it is worked out.</param>
 /// <param name="Purpose">What it lights.</param>
 /// <param name="At">Where it was written.</param>
 public sealed record FixtureRow(
-    NumberRange Numbers, Given<string> Item, string Position, string Mode, Given<string>? Address, string Purpose, Mark At);
+    NumberRange Numbers, Given<string> Item, string Position, string Mode, Given<ControlAddress>? Address, string Purpose, Mark At);

@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Places;
+using UnitsNet;
 
 namespace Advance.Domain.Gigs;
 
@@ -10,4 +11,8 @@ namespace Advance.Domain.Gigs;
 /// <param name="Item">What carries; null where it is in the house.</param>
 /// <param name="Trim">How high; null where not said.</param>
 /// <param name="At">Where it was written.</param>
-public sealed record Position(string Name, Sides? Sides, Given<Place> Place, Given<string>? Item, Given<HeightFrom>? Trim, Mark At);
+public sealed record Position(string Name, Sides? Sides, Given<Place> Place, Given<string>? Item, Given<HeightFrom>? Trim, Mark At)
+{
+    /// <summary>How long a pipe or truss is, from end to end; fixtures are spread along it. Null where not said.</summary>
+    public Given<Length>? Length { get; init; }
+}

@@ -85,6 +85,12 @@ public sealed record Kind
     /// <summary>A distribution's outlets, in the order of its circuits.</summary>
     public IReadOnlyList<OutletRow> Outlets { get; init; } = [];
 
+    /// <summary>How many channels a desk has; null where not said, and for all others.</summary>
+    public Given<int>? Channels { get; init; }
+
+    /// <summary>How many mixes a desk can send to those on stage; null where not said, and for all others.</summary>
+    public Given<int>? Buses { get; init; }
+
     /// <summary>A fixture's modes: name and number of slots.</summary>
     public IReadOnlyList<ModeRow> Modes { get; init; } = [];
 }

@@ -12,6 +12,12 @@ public sealed record Port(string Device, PortKind Kind, int? Number)
     /// <summary><c>SB1 in 3</c>.</summary>
     public override string ToString() => $"{Device} {Word(Kind)}{(Number is { } number ? $" {number}" : "")}";
 
+    /// <summary>Whether it is the one of that index, from 0, of ports that somebody wrote; what they left open fits any.</summary>
+    public bool IsIn(PortRange written, int index) =>
+        Device == written.Device
+        && (written.Kind is null || written.Kind == Kind)
+        && (written.Numbers is not { } numbers || Number == numbers.First + index);
+
     /// <summary>Reads a port that was printed; null for what is none.</summary>
     public static Port? Read(string text)
     {

@@ -13,10 +13,16 @@ internal sealed class AimedModel
 
     private readonly List<LinearExpr> aims = [];
     private readonly double effort;
+    private readonly int linearisation;
 
     /// <summary>An empty model.</summary>
     /// <param name="effort">At most so much work on each aim, in deterministic seconds of the solver.</param>
-    public AimedModel(double effort = UsualEffort) => this.effort = effort;
+    /// <param name="isAssignment">Whether it is mostly choices of one among many that exclude each other: then all of them are relaxed to a linear program.</param>
+    public AimedModel(double effort = UsualEffort, bool isAssignment = false)
+    {
+        this.effort = effort;
+        linearisation = isAssignment ? 2 : 1;
+    }
 
     /// <summary>Where variables and constraints are put.</summary>
     public CpModel Model { get; } = new();
@@ -32,7 +38,7 @@ internal sealed class AimedModel
         foreach (var aim in aims.DefaultIfEmpty(LinearExpr.Constant(0)))
         {
             Model.Minimize(aim);
-            var solver = new CpSolver { StringParameters = FormattableString.Invariant($"num_workers:1,random_seed:1,max_deterministic_time:{effort}") };
+            var solver = new CpSolver { StringParameters = FormattableString.Invariant($"num_workers:1,random_seed:1,max_deterministic_time:{effort},linearization_level:{linearisation}") };
             var status = solver.Solve(Model);
             if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
             {

@@ -1,59 +1,97 @@
 using Advance.Domain.Companies;
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
+using Advance.Handbook;
 
 namespace Advance.Planning;
 
-/// <summary>Places lighting stands, fixtures and their desk, and gives each fixture its address.</summary>
+/// <summary>Places lighting stands, fixtures and their desk, gives each fixture its address, and runs control to it.</summary>
 public static class LightingDepartment
 {
     private const string Name = "lighting";
 
     /// <summary>Places it all.</summary>
-    public static LightingPlacement Place(Gig gig, Stock stock, Ground ground)
+    /// <param name="gig">As written.</param>
+    /// <param name="stock">What there is.</param>
+    /// <param name="ground">Where places are found.</param>
+    /// <param name="company">Which way it counts fixtures; null for from stage right.</param>
+    public static LightingPlacement Place(Gig gig, Stock stock, Ground ground, Company? company = null)
     {
         var pieces = new Pieces(Name, stock);
         var drawn = new Drawn(ground);
-        if (gig.Lighting.Control is { } desk)
+        var desk = gig.Lighting.Control is { } control ? ground.Find(control.Place) : null;
+        if (gig.Lighting.Control is { } asked)
         {
-            pieces.Ask(pieces.At("control"), desk.Name, desk.Item.Or("TBC"), desk.From, ground.Find(desk.Place), desk.At);
+            pieces.Ask(pieces.At("control"), asked.Name, asked.Item.Or("TBC"), asked.From, desk, asked.At);
         }
 
-        foreach (var position in gig.Lighting.Positions)
-        {
-            Stand(position, pieces, drawn);
-        }
-
-        foreach (var row in gig.Lighting.Fixtures)
-        {
-            for (var number = row.Numbers.First; number <= row.Numbers.Last; number++)
-            {
-                var address = pieces.At("fixture") / number;
-                pieces.Ask(address, $"Fixture {number}, {row.Position}", row.Item.Or("TBC"), from: null, spot: null, row.At);
-            }
-        }
-
-        return new LightingPlacement(pieces.Made, drawn.Things);
+        var stand = new LightingStand(pieces, drawn, ground, stock, company ?? Company.Default);
+        var positions = gig.Lighting.Positions.SelectMany(stand.Positions).ToList();
+        var fixtures = stand.Fixtures(gig.Lighting.Fixtures, positions);
+        return new LightingPlacement(pieces.Made, drawn.Things, positions, fixtures, desk);
     }
 
     /// <summary>Chooses addresses and lines.</summary>
     public static LightingPlan Choose(Gig gig, Stock stock, Policies policies, LightingPlacement placed, Choices earlier)
     {
-        _ = (gig, stock, policies, earlier);
-        return new LightingPlan(placed.Pieces, placed.Things, [], [], Choices.None);
+        var free = KeptFree(policies.FreeSlots);
+        var fixtures = new SlotBook(Universes(gig, stock), free.Value ?? 0, earlier).Assign(placed.Fixtures);
+        var pieces = new Pieces(Name, stock);
+        var lines = new ControlLines(gig, stock, policies, placed, pieces);
+        var made = lines.Of(fixtures);
+        var uses = Uses(fixtures, free);
+        return new LightingPlan(
+            [.. placed.Pieces, .. pieces.Made],
+            placed.Things,
+            [.. made.SelectMany(lines.Feed), .. made.SelectMany(lines.Links)],
+            [.. placed.Positions.SelectMany(Heights), .. uses.SelectMany(use => use.Figures), .. made.SelectMany(line => line.Figures)],
+            new Choices(fixtures.Where(fixture => fixture.At is not null).Select(fixture => new KeyValuePair<Address, string>(fixture.Address, fixture.At!.Value.ToString()))))
+        {
+            Positions = placed.Positions,
+            Fixtures = fixtures,
+            Lines = made,
+            Universes = uses,
+            DeskUniverses = Universes(gig, stock),
+        };
     }
 
-    private static void Stand(Position position, Pieces pieces, Drawn drawn)
+    // Each control output of a desk sends one.
+    private static int? Universes(Gig gig, Stock stock)
     {
-        foreach (var (name, side, _) in Mirrored.Each(position.Name, position.Sides))
+        var kind = gig.Lighting.Control is { } desk && desk.Item.Is(out var id) ? stock.Find(id) : null;
+        return kind is null || kind.Ports.Count == 0
+            ? null
+            : kind.Ports.Where(row => row.Port == PortKind.Output && row.Signal == FixturePlan.Signal).Sum(row => row.Count);
+    }
+
+    private static Figure<int> KeptFree(Share free) =>
+        Sum.Of("slots kept free", "f = max(m, ⌈p · n / 100⌉)", Publication.CommonPractice)
+            .Put("m", Figure.Policy("free-slots", free.AtLeast))
+            .Put("p", Figure.Policy("free-slots", free.Percent))
+            .Put("n", Figure.Count(LightingControl.SlotsInUniverse))
+            .Gives(Spares.Of);
+
+    private static List<UniverseUse> Uses(IReadOnlyList<FixturePlan> fixtures, Figure<int> free) =>
+    [
+        .. fixtures.Where(fixture => fixture.At is not null)
+            .GroupBy(fixture => fixture.At!.Value.Universe)
+            .OrderBy(universe => universe.Key)
+            .Select(universe => new UniverseUse(Address.Of(Name) / "universe" / universe.Key, universe.Key, Used(universe), free)),
+    ];
+
+    private static Figure<int> Used(IEnumerable<FixturePlan> fixtures) =>
+        Sum.Of("slots used", "s = Σ sᵢ", AnsiE111.Slots)
+            .PutAll("sᵢ", fixtures.DistinctBy(fixture => (fixture.At, fixture.Mode)).Select(fixture => new Figure<int>(fixture.Mode?.Slots, fixture.ControlDoubts, Reason.Derived.It)))
+            .Gives(terms => terms.Values.Sum());
+
+    private static IEnumerable<Stated> Heights(LightingPosition position)
+    {
+        if (position.Position.Trim is not null)
         {
-            var address = pieces.At(name);
-            drawn.Add(address, name, Look.LightStand, position.Place, Footprint.Usual, side: side);
-            if (position.Item is { } item)
-            {
-                pieces.Ask(address, name, item.Or("TBC"), from: null, drawn.Find(position.Place, side), position.At);
-            }
+            yield return Stated.Of(position.Address / "trim", $"{position.Name}, trim above the floor", position.Trim);
+            yield return Stated.Of(position.Address / "height", $"{position.Name}, height above what is below", position.Height);
         }
     }
 }

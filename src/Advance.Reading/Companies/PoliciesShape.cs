@@ -36,7 +36,6 @@ internal static class PoliciesShape
         var mainsLeads = keys.Defaulted("spare-mains-leads", Written.Share, Policies.Default.SpareMainsLeads, "Spares of each length of mains and link leads up to 20 A.", Say(Policies.Default.SpareMainsLeads));
         var lightingLeads = keys.Defaulted("spare-lighting-leads", Written.Share, Policies.Default.SpareLightingLeads, "Spares of each length of lighting-control leads.", Say(Policies.Default.SpareLightingLeads));
         var adapters = keys.Defaulted("spare-adapters", Written.Share, Policies.Default.SpareAdapters, "Spares of each kind of adapter in use.", Say(Policies.Default.SpareAdapters));
-        var terminators = keys.Defaulted("spare-terminators", Written.Share, Policies.Default.SpareTerminators, "Spare terminators, beside the one of each line.", Say(Policies.Default.SpareTerminators));
         var boxes = keys.Defaulted("spare-boxes", Written.OnePer, Policies.Default.SpareBoxes, "Spares of each kind of self-powered loudspeaker.", Say(Policies.Default.SpareBoxes));
         var fixtures = keys.Defaulted("spare-fixtures", Written.Share, Policies.Default.SpareFixtures, "Spares of each kind of fixture.", Say(Policies.Default.SpareFixtures));
         var fixturesOver = keys.Defaulted("spare-fixtures-over", Written.Count, Policies.Default.SpareFixturesOver, "A rig of so many fixtures carries no spare.", "10");
@@ -47,6 +46,9 @@ internal static class PoliciesShape
         var tasks = keys.Defaulted("tasks", TaskTimesShape.It, TaskTimes.Default, "How long the tasks of a load-in take.", "common practice");
         var changeover = keys.Defaulted("changeover", ChangeoverTimesShape.It, ChangeoverTimes.Default, "How long it takes from one act to the next.", "common practice");
         var breaks = keys.Defaulted("breaks", MealBreaksShape.It, MealBreaks.Default, "When people who work must eat.", "after 5 h, for 30 min");
+        var controlUnits = keys.Defaulted("control-units", Written.Between("control-units", 1, 32), Policies.Default.ControlUnits, "How many units are planned on one line of lighting control.", "24");
+        var freeSlots = keys.Defaulted("free-slots", Written.Share, Policies.Default.FreeSlots, "What stays free of each universe of lighting control while there is room elsewhere.", Say(Policies.Default.FreeSlots));
+        var terminators = keys.Defaulted("spare-terminators", Written.Share, Policies.Default.SpareTerminators, "Spares of what ends lines of lighting control.", Say(Policies.Default.SpareTerminators));
         return row => new Policies
         {
             SpareMics = mics(row),
@@ -75,7 +77,6 @@ internal static class PoliciesShape
             SpareMainsLeads = mainsLeads(row),
             SpareLightingLeads = lightingLeads(row),
             SpareAdapters = adapters(row),
-            SpareTerminators = terminators(row),
             SpareBoxes = boxes(row),
             SpareFixtures = fixtures(row),
             SpareFixturesOver = fixturesOver(row),
@@ -86,6 +87,9 @@ internal static class PoliciesShape
             Tasks = tasks(row),
             Changeover = changeover(row),
             Breaks = breaks(row),
+            ControlUnits = controlUnits(row),
+            FreeSlots = freeSlots(row),
+            SpareTerminators = terminators(row),
         };
     });
 

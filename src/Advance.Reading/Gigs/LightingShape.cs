@@ -1,4 +1,5 @@
 using Advance.Domain.Gigs;
+using Advance.Reading.Phrases;
 using Advance.Reading.Shapes;
 
 namespace Advance.Reading.Gigs;
@@ -12,7 +13,8 @@ internal static class LightingShape
         var place = keys.Asked("place", Written.Place, "Where it is; of a pair, each one.");
         var item = keys.Open("item", Written.Name, "What carries; left out where it is in the house.");
         var trim = keys.Open("trim", Written.Height, "How high.");
-        return row => new Position(row.Name, sides(row), place(row), item(row), trim(row), row.At);
+        var length = keys.Open("length", Written.Length, "How long a pipe or truss is; fixtures are spread along it.");
+        return row => new Position(row.Name, sides(row), place(row), item(row), trim(row), row.At) { Length = length(row) };
     });
 
     public static readonly RecordShape<FixtureRow> Fixture = new("fixture", "Fixtures of one kind in one position.", keys =>
@@ -21,7 +23,7 @@ internal static class LightingShape
         var item = keys.Asked("item", Written.Name, "Their kind in the stock.");
         var position = keys.Needed("position", Written.Name, "Where: the name of a position, with its side for a pair.");
         var mode = keys.Defaulted("mode", Written.Text, "", "The maker's mode.", "not said");
-        var address = keys.Open("address", Written.Text, "Universe and first slot; without it that is worked out.");
+        var address = keys.Open("address", Written.As(ControlAddresses.Address), "Universe and first slot of the first of them, the others follow on; without it that is worked out.");
         var purpose = keys.Defaulted("purpose", Written.Text, "", "What it lights.", "not said");
         return row => new FixtureRow(numbers(row), item(row), position(row), mode(row), address(row), purpose(row), row.At);
     });

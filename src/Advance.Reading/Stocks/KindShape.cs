@@ -73,6 +73,8 @@ internal static class KindShape
         var joint = keys.Optional("joint", JointShape.It, "Of a joint, the faces that it joins.");
         var cable = new CableKeys(keys);
         var outlets = keys.Any("outlets", Written.Table(OutletShape.It), "Of a distribution, its outlets.");
+        var channels = keys.Open("channels", Written.Count, "Of a desk, how many channels it has.");
+        var buses = keys.Open("buses", Written.Count, "Of a desk, how many mixes it can send to those on stage.");
         var modes = keys.Any("modes", Written.Table(Mode), "Of a fixture, its modes.");
         return row => new Kind
         {
@@ -102,6 +104,8 @@ internal static class KindShape
             Joint = joint(row),
             Cable = cable.Of(row),
             Outlets = outlets(row),
+            Channels = channels(row),
+            Buses = buses(row),
             Modes = modes(row),
         };
     });

@@ -59,6 +59,6 @@ internal sealed partial record RuleCase(string File, string Rule)
         _ => "note",
     };
 
-    [GeneratedRegex(@"# expect (?<word>stop|concern|note|accepted) (?<rule>[a-z/-]+)(?: at \+(?<down>\d+))?")]
+    [GeneratedRegex(@"# expect (?<word>stop|concern|note|accepted) (?<rule>[a-z0-9/-]+)(?: at \+(?<down>\d+))?")]
     private static partial Regex Expectation();
 }

@@ -10,44 +10,44 @@ internal sealed class NoPortLeft : Rule<NoPortLeft.Case>
 
     public override Severity Severity => Severity.Stop;
 
-    public override string Catches => "An input has no port on any stage box: all are taken, or the one that was fixed by hand is taken or does not exist.";
+    public override string Catches => "An input has no port on any stage box: all are taken, or there is no box.";
 
     public override string Why => "A line without a port is not heard, and is found at line check, when there is no time to fetch a box.";
 
-    public override string Cures => "Bring another or a larger stage box, drop a line, or fix another port.";
+    public override string Cures => "Bring another or a larger stage box, or drop a line.";
 
     public override Publication Source => Publication.Arithmetic;
 
-    protected override IEnumerable<Case> Cases(Plan plan) => plan.Patch.Lines.Select(line => CaseOf(line, plan.Patch.Ports));
+    // Without any box the first line speaks for all.
+    protected override IEnumerable<Case> Cases(Plan plan) =>
+        plan.Patch.Lines.Take(plan.Patch.HasBoxes ? plan.Patch.Lines.Count : 1).Select(line => CaseOf(line, plan.Patch));
 
     protected override Said Say(Case found)
     {
-        var (line, ports) = (found.Line, found.Ports.Value ?? 0);
-        if (found.Verdict == Verdict.CannotBeJudged)
+        var (line, ports) = (found.Line, found.Patch.Ports.Value ?? 0);
+        return found switch
         {
-            return new(
+            { Patch.HasBoxes: false } => new(
+                $"{found.Patch.Lines.Count} lines, and no stage box or desk to patch them to.",
+                "Write the stage boxes, or the desk, under sound.",
+                $"{found.Patch.Lines.Count} lines, no box"),
+            { Verdict: Verdict.CannotBeJudged } => new(
                 $"Channel {line.Channel}, {line.Source}: no port, for nobody knows how many there are.",
                 "Give the stage box an item whose ports the stock knows.",
-                $"channel {line.Channel}, ports unknown");
-        }
-
-        return line.Why is Reason.Fixed
-            ? new(
-                $"Channel {line.Channel}, {line.Source}: the port fixed by hand is taken or does not exist.",
-                "Fix a free port, or leave it out and let one be chosen.",
-                $"channel {line.Channel}, fixed port refused")
-            : new(
+                $"channel {line.Channel}, ports unknown"),
+            _ => new(
                 $"Channel {line.Channel}, {line.Source}: no port left, all {ports} are taken.",
                 "Bring another or a larger stage box, or drop a line.",
-                $"channel {line.Channel}, {ports} ports");
+                $"channel {line.Channel}, {ports} ports"),
+        };
     }
 
-    private static Case CaseOf(PatchLine line, Figure<int> ports)
+    private static Case CaseOf(PatchLine line, PatchPlan patch)
     {
-        var verdict = line.Port is not null ? Verdict.Holds : ports.Value is null ? Verdict.CannotBeJudged : Verdict.Fails;
-        return new Case(line, ports, verdict);
+        var verdict = line.Port is not null ? Verdict.Holds : patch.HasBoxes && patch.Ports.Value is null ? Verdict.CannotBeJudged : Verdict.Fails;
+        return new Case(line, patch, verdict);
     }
 
-    internal sealed record Case(PatchLine Line, Figure<int> Ports, Verdict Verdict)
-        : Judgement(Line.Address, Line.Row.At, Verdict, Ports.RestsOn);
+    internal sealed record Case(PatchLine Line, PatchPlan Patch, Verdict Verdict)
+        : Judgement(Line.Address, Line.Row.At, Verdict, Patch.Ports.RestsOn);
 }

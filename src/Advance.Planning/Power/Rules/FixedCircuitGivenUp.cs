@@ -5,10 +5,10 @@ using Advance.Domain.Gigs;
 
 namespace Advance.Planning;
 
-/// <summary><c>power/fixed-choice-given-up</c></summary>
-internal sealed class FixedChoiceGivenUp : Rule<FixedChoiceGivenUp.Case>
+/// <summary><c>power/fixed-circuit-given-up</c></summary>
+internal sealed class FixedCircuitGivenUp : Rule<FixedCircuitGivenUp.Case>
 {
-    public override string Name => "power/fixed-choice-given-up";
+    public override string Name => "power/fixed-circuit-given-up";
 
     public override Severity Severity => Severity.Concern;
 
