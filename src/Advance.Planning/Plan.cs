@@ -52,7 +52,7 @@ public sealed record Plan(
     /// <summary>Every figure that is printed with its working or may be asked about, in the order of the addresses.</summary>
     public IReadOnlyList<Stated> Figures { get; } =
     [
-        .. new[] { Drive.Figures, Lighting.Figures, Power.Figures, Patch.Figures, Cables.Figures, Stock.Figures, Voltage.Figures, Load.Figures, Crew.Figures }
+        .. new[] { Stage.Figures, Sound.Figures, Drive.Figures, Lighting.Figures, Power.Figures, Patch.Figures, Cables.Figures, Stock.Figures, Voltage.Figures, Load.Figures, Crew.Figures }
             .SelectMany(figures => figures)
             .OrderBy(stated => stated.Address),
     ];
