@@ -102,7 +102,7 @@ public sealed class RotaTests
             Crew = new Advance.Domain.Gigs.Crew(Given.Of(hands, Gigs.Here), null),
             Schedule = [new ScheduleRow(null, Given.Of(new Moment(hold), Gigs.Here), "power on after test", Given.Of("electrician", Gigs.Here), "", true, Gigs.Here)],
             Stages = decks == 0 ? [] : [new Stage("stage", default, default, null, new CountedItem(decks, "deck"), null, null, [], Gigs.Here)],
-            Power = Power.None with { Distributions = [new Device("PD1", Given.Of("distro", Gigs.Here), null, null, null, null, Gigs.Here)] },
+            Power = Advance.Domain.Gigs.Power.None with { Distributions = [new Device("PD1", Given.Of("distro", Gigs.Here), null, null, null, null, Gigs.Here)] },
             Sound = Sound.None with { Stacks = boxes == 0 ? [] : [new Stack("Main", null, default, null, [new CountedItem(boxes, "box")], null, null, Gigs.Here)] },
         };
         return Gigs.Brief(

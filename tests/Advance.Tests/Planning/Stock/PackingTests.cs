@@ -72,7 +72,7 @@ public sealed class PackingTests
     [Fact]
     public void What_stands_in_a_rack_travels_in_it_and_the_rack_is_taken_once()
     {
-        var rack = new Thing("stage rack", "rack", Given.Of<Place>(Place.Centre.It, Gigs.Here), null, null, "", new Mark("gig.yaml", 7, 1));
+        var rack = new Thing("stage rack", "rack", Given.Of<Place>(Place.Centre.It, Gigs.Here), null, null, null, "", new Mark("gig.yaml", 7, 1));
         var box = new Device("SB1", Given.Of("box", Gigs.Here), Given.Of<Place>(new Place.AtThing("stage rack"), Gigs.Here), null, null, null, new Mark("gig.yaml", 8, 1));
         var gig = Gigs.Gig() with { Around = [rack], Sound = Sound.None with { StageBoxes = [box] } };
         var kind = Gigs.Kind("box", 2) with { Role = Role.StageBox, Packs = new CountedItem(1, "rack") };
