@@ -4,7 +4,7 @@ namespace Advance.Domain.Figures;
 
 /// <summary>
 /// Builds a figure with its working in one breath:
-/// <c>Sum.Of("spare", "s = max(1, ⌈p · n⌉)", source).Put("p", share).Put("n", need).Gives(Spares.Share)</c>.
+/// <c>Sum.Of("delay", "τ = d / c", source).Put("d", path).Put("c", speed).Gives(Delays.Over)</c>.
 /// The formula is a plain function of plain values; an unknown input makes an unknown result, and doubts travel along the inputs.
 /// </summary>
 public sealed class Sum

@@ -3,7 +3,7 @@ namespace Advance.Tests.Workings;
 /// <summary>
 /// Puts numbers into the right-hand side of a printed formula, as a person with a pocket calculator would:
 /// <c>c = 331.3 · √(1 + T / 273.15)</c>, <c>s = max(m, ⌈p · n / 100⌉)</c>, <c>W = Σ wᵢ</c>, <c>h = |u - v|</c>. Products need their dot. Σ takes all
-/// factors up to the next + or -. Brackets that round up or down forgive 1e-9, since 10 % of 10 is exactly 1. Angles of cos, sin and tan are in
+/// factors up to the next + or -. An exception is told behind the formula: <c>…, or 0 where n = 0</c>. Brackets that round up or down forgive 1e-9, since 10 % of 10 is exactly 1. Angles of cos, sin and tan are in
 /// radian.
 /// </summary>
 internal sealed class Evaluator
@@ -43,7 +43,7 @@ internal sealed class Evaluator
         }
 
         var evaluator = new Evaluator(formula[(equals + 1)..], inputs);
-        var value = evaluator.Expression();
+        var value = evaluator.Whole();
         if (!evaluator.tokens.AtEnd)
         {
             throw new FormulaFault($"cannot read \"{evaluator.tokens.Rest}\"");
@@ -51,6 +51,30 @@ internal sealed class Evaluator
 
         var idle = inputs.Keys.Where(symbol => !evaluator.used.Contains(symbol)).ToList();
         return idle.Count == 0 ? value.Single : throw new FormulaFault($"{string.Join(", ", idle)} put in, but not in the formula");
+    }
+
+    private Amounts Whole()
+    {
+        var value = Expression();
+        while (tokens.Take(','))
+        {
+            Word("or");
+            var other = Expression();
+            Word("where");
+            var left = Expression();
+            tokens.Expect('=');
+            value = left.Single == Expression().Single ? other : value;
+        }
+
+        return value;
+    }
+
+    private void Word(string word)
+    {
+        if (!tokens.Name(out var name) || name != word)
+        {
+            throw new FormulaFault($"\"{word}\" is missing before \"{tokens.Rest}\"");
+        }
     }
 
     private Amounts Expression()

@@ -35,6 +35,9 @@ public sealed class EvaluatorTests
     [InlineData("c = 331.3 · √(1 + T / 273.15)", 343.2146, "T", 20)]
     [InlineData("ΔU = 2 · I · L · R", 9.6, "I", 16, "L", 30, "R", 0.01)]
     [InlineData("s = max(m, ⌈p · n / 100⌉)", 3, "m", 1, "p", 12.5, "n", 17)]
+    [InlineData("s = max(m, ⌈p · n / 100⌉), or 0 where n = 0", 0, "m", 1, "p", 10, "n", 0)]
+    [InlineData("s = max(m, ⌈p · n / 100⌉), or 0 where n = 0", 2, "m", 1, "p", 10, "n", 11)]
+    [InlineData("q = a / b, or 1 where b = 0", 1, "a", 3, "b", 0)]
     [InlineData("d = √((x₁ - x₂)² + (y₁ - y₂)²)", 5, "x₁", 4, "x₂", 1, "y₁", 0, "y₂", 4)]
     [InlineData("z = r · cos φ + x · sin φ", 1, "r", 1, "x", 5, "φ", 0)]
     [InlineData("I = P / (√3 · V · pf)", 4.4297, "P", 1500, "V", 230, "pf", 0.85)]
@@ -72,6 +75,9 @@ public sealed class EvaluatorTests
     [InlineData("x = max(3,")]
     [InlineData("x = y")]
     [InlineData("x = 2 § 3")]
+    [InlineData("x = 2, or 3")]
+    [InlineData("x = 2, 3 where 1 = 1")]
+    [InlineData("x = 2, or 3 where 1")]
     public void What_cannot_be_read_is_refused(string formula) => Assert.Throws<FormulaFault>(() => Evaluate(formula));
 
     [Fact]
