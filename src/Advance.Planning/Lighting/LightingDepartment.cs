@@ -67,7 +67,7 @@ public static class LightingDepartment
     }
 
     private static Figure<int> KeptFree(Share free) =>
-        Sum.Of("slots kept free", "f = max(m, ⌈p · n / 100⌉)", Publication.CommonPractice)
+        Sum.Of("slots kept free", "f = max(m, ⌈p · n / 100⌉), or 0 where n = 0", Publication.CommonPractice)
             .Put("m", Figure.Policy("free-slots", free.AtLeast))
             .Put("p", Figure.Policy("free-slots", free.Percent))
             .Put("n", Figure.Count(LightingControl.SlotsInUniverse))

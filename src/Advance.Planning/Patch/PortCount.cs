@@ -30,7 +30,7 @@ internal static class PortCount
 
     private static BoxUse Use(string box, PortKind kind, string word, Figure<int> used, Figure<int> ports, Share free)
     {
-        var wanted = Sum.Of("ports kept free", "f = max(m, ⌈p · n / 100⌉)", Publication.CommonPractice)
+        var wanted = Sum.Of("ports kept free", "f = max(m, ⌈p · n / 100⌉), or 0 where n = 0", Publication.CommonPractice)
             .Put("m", Figure.Policy("free-ports", free.AtLeast))
             .Put("p", Figure.Policy("free-ports", free.Percent))
             .Put("n", ports)

@@ -22,7 +22,7 @@ internal sealed class VoltageSums(Brief brief, PowerPlan power, CablePlan cables
     private CircuitVoltage VoltageOf(Circuit circuit)
     {
         var nominal = Nominal(circuit);
-        var drop = Sum.Of($"{circuit.Name}, drop as a share", "u = ΔU / U", Iec60364.AnnexG)
+        var drop = Sum.Of($"{circuit.Name}, drop as a share", "u = 100 · ΔU / U", Iec60364.AnnexG)
             .Put("ΔU", Drop(circuit, $"{circuit.Name}, drop in use", use => use.InUse, load => load.InUse))
             .Put("U", nominal)
             .Gives((lost, volts) => Ratio.FromPercent(100 * lost.Volts / volts.Volts));

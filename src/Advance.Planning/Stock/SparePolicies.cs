@@ -51,7 +51,7 @@ internal static class SparePolicies
         : new Figure<int>(0, rig.RestsOn, new Reason.Policy("spare-fixtures-over"));
 
     private static Figure<int> Share(string policy, Share share, Figure<int> need) =>
-        Sum.Of("spares", "s = max(m, ⌈p · n / 100⌉)", Publication.CommonPractice)
+        Sum.Of("spares", "s = max(m, ⌈p · n / 100⌉), or 0 where n = 0", Publication.CommonPractice)
             .Put("m", Figure.Policy(policy, share.AtLeast))
             .Put("p", Figure.Policy(policy, share.Percent))
             .Put("n", need)

@@ -18,10 +18,10 @@ internal static class CablePoliciesShape
         var near = keys.Metres("near", Usual.Near, "What is not further is joined straight, and a way is reached straight.");
         var trims = keys.Defaulted("trims", CableTrimsShape.It, Usual.Trims, "Left at the ends.", "common practice");
         var joins = keys.Defaulted("joins", CableJoinsShape.It, Usual.Joins, "The most joins in one run.", "common practice");
-        var surplusShare = keys.Percent("surplus-share", Usual.SurplusShare, "Left over beyond this share of what is needed is worth a note…");
-        var surplusLength = keys.Metres("surplus-length", Usual.SurplusLength, "…if it is also longer than this.");
-        var loomRuns = keys.Defaulted("loom-runs", Written.Between("loom-runs", 2, 100), Usual.LoomRuns, "So many runs are a loom…", "4");
-        var loomShare = keys.Percent("loom-share", Usual.LoomShare, "…if they share so much of their way.");
+        var surplusShare = keys.Percent("surplus-share", Usual.SurplusShare, "Left over beyond this share of what is needed is worth a note, where it is also longer than surplus-length.");
+        var surplusLength = keys.Metres("surplus-length", Usual.SurplusLength, "Left over beyond this length is worth a note, where it is also more than surplus-share.");
+        var loomRuns = keys.Defaulted("loom-runs", Written.Between("loom-runs", 2, 100), Usual.LoomRuns, "So many runs that share enough of their way are a loom.", "4");
+        var loomShare = keys.Percent("loom-share", Usual.LoomShare, "Runs that share so much of their way may be a loom.");
         var spares = keys.Defaulted("spares", LeadSparesShape.It, Usual.Spares, "What is pulled more than is laid.", "common practice");
         return row => new CablePolicies
         {

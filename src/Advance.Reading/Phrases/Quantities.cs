@@ -16,7 +16,7 @@ internal static class Quantities
         "voltage", UnitKinds.Potential, amount => ElectricPotential.FromVolts(amount), false, "230 V", "11 kV");
 
     public static readonly Phrase<Power> Power = QuantityPhrase.Of(
-        "power", UnitKinds.Power, amount => UnitsNet.Power.FromWatts(amount), false, "2.4 kW", "575 W");
+        "power-drawn", UnitKinds.Power, amount => UnitsNet.Power.FromWatts(amount), false, "2.4 kW", "575 W");
 
     public static readonly Phrase<ElectricApparentPower> ApparentPower = QuantityPhrase.Of(
         "apparent-power", UnitKinds.ApparentPower, amount => ElectricApparentPower.FromVoltamperes(amount), false, "100 kVA", "800 VA");

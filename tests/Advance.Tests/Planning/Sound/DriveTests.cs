@@ -23,7 +23,7 @@ public sealed class DriveTests
     [Fact]
     public void A_link_is_on_the_backbone_once()
     {
-        var links = Planner.Plan(SoundGigs.Sample).Links.Where(link => link.To.Port.Device.StartsWith("Main", StringComparison.Ordinal)).ToList();
+        var links = Planner.Plan(SoundGigs.Sample).Links.Where(link => link.Carries != "mains" && link.To.Port.Device.StartsWith("Main", StringComparison.Ordinal)).ToList();
         Assert.Equal(6, links.Count);
         Assert.Equal(6, links.Select(link => link.Address).Distinct().Count());
     }
