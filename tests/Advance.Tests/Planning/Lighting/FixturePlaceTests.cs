@@ -1,4 +1,3 @@
-using Advance.Domain;
 using Advance.Domain.Companies;
 using Advance.Domain.Facts;
 using Advance.Domain.Gigs;
