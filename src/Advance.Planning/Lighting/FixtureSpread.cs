@@ -10,9 +10,6 @@ internal static class FixtureSpread
     private const string Key = "fixtures";
     private const string FromStageLeft = "from SL";
 
-    // Decimals of a metre: nobody hangs to less.
-    private const int Millimetres = 3;
-
     // Where nobody wrote the size of a fixture down.
     private const double UsualWidth = 0.4;
 
@@ -30,7 +27,7 @@ internal static class FixtureSpread
         var widest = fixtures.Select(WidthOf).DefaultIfEmpty(UsualWidth).Max();
         var along = Length(position, carrier, stock) is { } length ? length / fixtures.Count : widest;
         var first = -along * (fixtures.Count - 1) / 2;
-        return [.. Enumerable.Range(0, fixtures.Count).Select(index => Math.Round((first + (along * index)) * (fromStageLeft ? -1 : 1), Millimetres, MidpointRounding.AwayFromZero))];
+        return [.. Enumerable.Range(0, fixtures.Count).Select(index => (first + (along * index)) * (fromStageLeft ? -1 : 1))];
     }
 
     // As long as was written, else as the bar that comes with the stand.
