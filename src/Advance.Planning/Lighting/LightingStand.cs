@@ -11,6 +11,9 @@ namespace Advance.Planning;
 /// <summary>Stands positions up and puts fixtures on them.</summary>
 internal sealed class LightingStand(Pieces pieces, Drawn drawn, Ground ground, Stock stock, Company company)
 {
+    // Decimals of a metre: nobody hangs to less.
+    private const int Millimetres = 3;
+
     /// <summary>The positions of one row: one, or the two of a mirrored pair.</summary>
     public IEnumerable<LightingPosition> Positions(Position position)
     {
@@ -55,8 +58,10 @@ internal sealed class LightingStand(Pieces pieces, Drawn drawn, Ground ground, S
 
         var kinds = fixtures.Select(fixture => fixture.Row.Item.Is(out var id) ? stock.Find(id) : null).ToList();
         var along = FixtureSpread.Of(position.Position, position.Carrier?.Kind, kinds, stock, FixtureSpread.CountsFromStageLeft(company));
-        return fixtures.Select((fixture, index) => (fixture, (Spot?)middle.Plus(along[index], 0))).DistinctBy(found => found.fixture);
+        return fixtures.Select((fixture, index) => (fixture, (Spot?)Along(middle, along[index]))).DistinctBy(found => found.fixture);
     }
+
+    private static Spot Along(Spot middle, double by) => middle with { X = Math.Round(middle.X + by, Millimetres, MidpointRounding.AwayFromZero) };
 
     // Above the floor. What is left out is a question, since leads must reach up there.
     private Figure<Length> Trim(Position position)

@@ -37,13 +37,9 @@ internal sealed class PatchLinks(PatchBoxes boxes, Ground ground, Stock stock)
         }
     }
 
-    private static LinkEnd First(PatchReturn mix, MonitorChain chain)
-    {
-        var input = mix.Row.Numbers.Count > 1 && chain.Input > 0 ? chain.Input : (int?)null;
-        return chain.Pieces.Count == 0
-            ? new LinkEnd(new Port(mix.Row.For, PortKind.Input, input), MicLine.Connector, mix.Spot)
-            : new LinkEnd(new Port(chain.Pieces[0].Name, PortKind.Input, input), Known(MicLine.InputsOf(chain.Pieces[0].Kind)?.Connector), mix.Spot);
-    }
+    private static LinkEnd First(PatchReturn mix, MonitorChain chain) => chain.Pieces.Count == 0
+        ? new LinkEnd(new Port(mix.Row.For, PortKind.Input, chain.Input), MicLine.Connector, mix.Spot)
+        : new LinkEnd(new Port(chain.Pieces[0].Name, PortKind.Input, chain.Input), Known(MicLine.InputsOf(chain.Pieces[0].Kind)?.Connector), mix.Spot);
 
     // What nobody wrote down is the usual one.
     private static string Known(string? connector) => connector is { Length: > 0 } ? connector : MicLine.Connector;

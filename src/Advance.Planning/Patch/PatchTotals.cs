@@ -9,7 +9,7 @@ internal static class PatchTotals
 {
     private const string AllDay = "";
 
-    /// <summary>Lines, mixes, and each kind of microphone, DI and stand, whosever it is.</summary>
+    /// <summary>Lines, mixes, the returns they take, and each kind of microphone, DI and stand, whosever it is.</summary>
     public static IEnumerable<Stated> Of(IReadOnlyList<PatchLine> lines, IReadOnlyList<PatchReturn> returns)
     {
         var totals = Address.Of("patch") / "totals";
@@ -20,7 +20,8 @@ internal static class PatchTotals
 
         if (returns.Count > 0)
         {
-            yield return Total(totals / "mixes", "mixes", returns.Select(mix => mix.Act), Doubts.None);
+            yield return Total(totals / "mixes", "mixes", returns.Where(mix => mix.Half == 0).Select(mix => mix.Act), Doubts.None);
+            yield return Total(totals / "returns", "returns", returns.Select(mix => mix.Act), Doubts.None);
         }
 
         // What goes on a line where that is still open may be one more of any kind.

@@ -11,7 +11,7 @@ public sealed class PortChoiceTests
 
     private static readonly Gen<PortCase> Cases =
         from first in Gen.Int[0, Ports]
-        from count in Gen.Int[1, 6]
+        from count in Gen.Int[1, 7]
         from reserved in Gen.Int[1, Ports].Array[0, 2]
         from unbalanced in Gen.Int[1, Ports].Array[0, 2]
         from rows in Row.Array[count]
@@ -40,7 +40,7 @@ public sealed class PortChoiceTests
                 Assert.Equal(best, trial.Weigh(PortChoice.Of(found.Wishes, found.Field)));
             }
         },
-        iter: 400,
+        iter: 200,
         print: found => found.ToString());
 
     [Fact]
