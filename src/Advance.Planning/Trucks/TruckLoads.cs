@@ -21,12 +21,12 @@ internal static class TruckLoads
         return new TruckLoad(
             string.Join(" + ", gig.Trucks.Select(truck => truck.Name)),
             gig.Trucks[0].At,
-            Sum.Of("payload", "P = Σ pᵢ", Publication.Arithmetic).PutAll("pᵢ", spaces.Select(space => space.Payload)).Gives(Total),
+            PayloadOf(spaces),
             units.Aggregate(Mass.Zero, (sum, unit) => sum + ((unit.Gross.Value ?? Mass.Zero) * unit.Count)),
             FloorOf(units, spaces),
             LengthOf(spaces),
             VolumeOf(units),
-            Sum.Of("load space", "S = Σ sᵢ", Publication.Arithmetic).PutAll("sᵢ", spaces.Select(space => space.Volume)).Gives(terms => terms.Values.Sum()),
+            SpaceOf(spaces),
             [.. units.Where(unit => GoesNowhere(unit, spaces)).Select(unit => unit.Name).Distinct(StringComparer.Ordinal)],
             Items(units.Where(unit => unit.Kind?.Stacks is not { IsKnown: true })),
             Items(units.Where(unit => Bulk.Of(unit.Size) is null)));
@@ -36,7 +36,7 @@ internal static class TruckLoads
     private static Figure<Length> FloorOf(IReadOnlyList<TravellingUnit> units, List<LoadSpace> spaces)
     {
         var piles = Piles.Of(units, spaces.TrueForAll(space => space.Inside is not null) ? spaces.Min(space => space.Inside!.Value.Height) : null);
-        var doubts = units.Aggregate(Doubts.None, (sum, unit) => sum.With(Doubts.Of(unit.Size?.Doubt)).With(Doubts.Of(unit.Kind?.Stacks?.Doubt)));
+        var doubts = units.Aggregate(Doubts.None, (sum, unit) => sum.With(unit.Gross.RestsOn).With(Doubts.Of(unit.Size?.Doubt)).With(Doubts.Of(unit.Kind?.Stacks?.Doubt)));
         var known = units.All(unit => Bulk.Of(unit.Size) is not null);
         return Sum.Of("length of floor taken", "L = Σ fᵢ / W", Publication.CommonPractice)
             .PutAll("fᵢ", known ? piles.Select(pile => new Figure<double>(pile.Floor, doubts, Reason.Derived.It)) : [new Figure<double>(null, doubts, Reason.Derived.It)])
@@ -44,14 +44,23 @@ internal static class TruckLoads
             .Gives((floors, width) => Length.FromMeters(floors.Values.Sum() / width.Meters));
     }
 
+    private static Figure<double> SpaceOf(List<LoadSpace> spaces) => spaces.Count == 1
+        ? spaces[0].Volume
+        : Sum.Of("load space", "S = Σ sᵢ", Publication.Arithmetic).PutAll("sᵢ", spaces.Select(space => space.Volume)).Gives(terms => terms.Values.Sum());
+
+    private static Figure<Mass> PayloadOf(List<LoadSpace> spaces) => spaces.Count == 1
+        ? spaces[0].Payload
+        : Sum.Of("payload", "P = Σ pᵢ", Publication.Arithmetic).PutAll("pᵢ", spaces.Select(space => space.Payload)).Gives(Total);
+
     private static Figure<Length> WidthOf(List<LoadSpace> spaces) =>
         Sum.Of("width of floor, on the average", "W = A / D", Publication.Arithmetic)
             .Put("A", Sum.Of("floor", "A = Σ aᵢ", Publication.Arithmetic).PutAll("aᵢ", spaces.Select(space => space.Floor)).Gives(terms => terms.Values.Sum()))
             .Put("D", LengthOf(spaces))
             .Gives((floor, length) => Length.FromMeters(floor / length.Meters));
 
-    private static Figure<Length> LengthOf(List<LoadSpace> spaces) =>
-        Sum.Of("length of floor", "D = Σ dᵢ", Publication.Arithmetic).PutAll("dᵢ", spaces.Select(space => space.Depth)).Gives(Total);
+    private static Figure<Length> LengthOf(List<LoadSpace> spaces) => spaces.Count == 1
+        ? spaces[0].Depth
+        : Sum.Of("length of floor", "D = Σ dᵢ", Publication.Arithmetic).PutAll("dᵢ", spaces.Select(space => space.Depth)).Gives(Total);
 
     private static Figure<double> VolumeOf(IReadOnlyList<TravellingUnit> units) =>
         Sum.Of("volume of the load", "V = Σ vᵢ", Publication.Arithmetic)
@@ -59,7 +68,7 @@ internal static class TruckLoads
             .Gives(terms => terms.Values.Sum());
 
     private static Figure<double> Measure(TravellingUnit unit, Func<Bulk, double> measure) => new(
-        Bulk.Of(unit.Size) is { } bulk ? measure(bulk) : null, Doubts.Of(unit.Size?.Doubt), new Reason.Fixed(unit.Size?.At ?? Mark.Nowhere));
+        Bulk.Of(unit.Size) is { } bulk ? measure(bulk) : null, unit.Gross.RestsOn.With(Doubts.Of(unit.Size?.Doubt)), Reason.Derived.It);
 
     private static bool GoesNowhere(TravellingUnit unit, List<LoadSpace> spaces) =>
         Bulk.Of(unit.Size) is { } bulk && spaces.TrueForAll(space => space.Inside is { } inside && !bulk.GoesInto(inside));
