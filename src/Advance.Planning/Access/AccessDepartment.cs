@@ -49,7 +49,7 @@ public static class AccessDepartment
             verdict,
             what,
             stuck,
-            bulk is { } known ? threshold.Longest(known) : null,
+            bulk is { } known ? threshold.Longest(known, first.Size) : null,
             bulk is { } grown ? Length.FromMeters(grown.Long) + (policies.CornerClearance * 2) : null,
             threshold.RestsOn.With(Doubts.Of(first.Size?.Doubt)).With(heaviest.RestsOn));
     }

@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
+using Advance.Domain.Places;
 using Advance.Domain.Venues;
 using UnitsNet;
 
@@ -37,10 +38,12 @@ internal sealed class Threshold(AccessStep step, Length clearance)
     public Verdict Carries(Figure<Mass> gross) => step.Load is { } load ? gross.AtMost(Figure.From(load)) : Verdict.Holds;
 
     /// <summary>How long something as wide as this may be to go round; null where the way goes straight on or is not known.</summary>
-    public Figure<Length>? Longest(Bulk way)
+    /// <param name="way">What it takes up, as it goes.</param>
+    /// <param name="size">Where that was written.</param>
+    public Figure<Length>? Longest(Bulk way, Given<Size>? size)
     {
         var grown = Sum.Of("width with clearance", "w = s + 2 · c", Publication.CommonPractice)
-            .Put("s", new Figure<Length>(Length.FromMeters(way.Short), Doubts.None, Reason.Derived.It))
+            .Put("s", new Figure<Length>(Length.FromMeters(way.Short), Doubts.Of(size?.Doubt), new Reason.Fixed(size?.At ?? Mark.Nowhere)))
             .Put("c", Figure.Policy("corner-clearance", clearance))
             .Gives((side, gap) => side + (gap * 2));
         if (step.Turn is null || !Known(step.Wide, out var wayIn) || !Known(step.Long, out var wayOut) || grown.Value!.Value.Meters >= Math.Min(wayIn, wayOut))

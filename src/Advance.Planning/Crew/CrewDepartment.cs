@@ -27,8 +27,8 @@ public static class CrewDepartment
         var workers = gig.Days.Count > 1 ? [] : Workers.Of(gig);
         var turns = Rota.Of(drafts, workers);
         var lifts = Lifts(backbone, pull, policies);
-        var tasks = drafts.Select(draft => TaskOf(draft, turns.GetValueOrDefault(draft), lifts)).ToList();
         var doubts = drafts.Aggregate(Workers.Doubts(gig), (sum, draft) => sum.With(draft.RestsOn).With(draft.Work.RestsOn));
+        var tasks = drafts.Select(draft => TaskOf(draft, turns.GetValueOrDefault(draft), lifts, doubts)).ToList();
         var loadOut = LoadOuts.Of(brief, drafts, workers.Count);
         var changeovers = Changeovers.Of(gig, patch, policies.Changeover);
         return new CrewPlan([.. tasks.OrderBy(task => task.Start ?? new Moment(int.MaxValue))], Figures(tasks, called, loadOut, changeovers))
@@ -43,14 +43,15 @@ public static class CrewDepartment
         };
     }
 
-    private static CrewTask TaskOf(TaskDraft draft, Turn? turn, IReadOnlyDictionary<Job, Lift> lifts)
+    // Who is free for a task hangs on all tasks before it, and so on every question about them.
+    private static CrewTask TaskOf(TaskDraft draft, Turn? turn, IReadOnlyDictionary<Job, Lift> lifts, Doubts all)
     {
         var hands = draft.By is not null || turn is null ? Math.Max(1, draft.Hands) : turn.Who.Count;
         return new CrewTask(
             draft.Address, draft.What, draft.Area, turn?.Start, turn?.End, draft.Hands, draft.Skill, draft.After, draft.IsHold, draft.RestsOn.With(draft.Work.RestsOn))
         {
             Job = draft.Job,
-            Length = draft.IsHold ? draft.Work : Labour.Shared(draft.Work, hands),
+            Length = draft.IsHold ? draft.Work : Labour.Shared(draft.Work, new Figure<int>(hands, all, Reason.Derived.It)),
             Who = turn?.Who ?? [],
             Lift = lifts.GetValueOrDefault(draft.Job),
             Danger = draft.Danger,

@@ -9,7 +9,7 @@ internal static class Jobs
     /// <summary>By id of the kind, the job of each piece of it that comes first of all.</summary>
     public static IReadOnlyDictionary<string, Job> ByItem(IReadOnlyList<Piece> pieces)
     {
-        var byAddress = pieces.ToDictionary(piece => piece.Address);
+        var byAddress = pieces.DistinctBy(piece => piece.Address).ToDictionary(piece => piece.Address);
         return pieces.GroupBy(piece => piece.Item, StringComparer.Ordinal)
             .ToDictionary(group => group.Key, group => group.Min(piece => Of(piece, byAddress)), StringComparer.Ordinal);
     }

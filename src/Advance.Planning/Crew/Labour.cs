@@ -36,9 +36,9 @@ internal static class Labour
             .Gives(terms => terms.Values.Aggregate(Duration.Zero, (sum, time) => sum + time));
 
     /// <summary>How long so many take for it.</summary>
-    public static Figure<Duration> Shared(Figure<Duration> work, int hands) =>
+    public static Figure<Duration> Shared(Figure<Duration> work, Figure<int> hands) =>
         Sum.Of("time", "T = P / k", Publication.Arithmetic)
             .Put("P", work)
-            .Put("k", Figure.Count(hands))
+            .Put("k", hands)
             .Gives((time, people) => time / people);
 }

@@ -17,18 +17,16 @@ internal sealed class LoadIn
     private static readonly Address Root = Address.Of("crew");
 
     private readonly Brief brief;
-    private readonly IReadOnlyList<Piece> pieces;
+    private readonly Extents extents;
     private readonly SoundPlan sound;
-    private readonly PatchPlan patch;
     private readonly DayRows day;
     private readonly List<TaskDraft> tasks = [];
 
     private LoadIn(Brief brief, Backbone backbone, SoundPlan sound, PatchPlan patch)
     {
         this.brief = brief;
-        pieces = backbone.Pieces;
+        extents = new Extents(backbone.Pieces, patch, brief.Company.Policies.Tasks);
         this.sound = sound;
-        this.patch = patch;
         day = new DayRows(brief.Gig);
     }
 
@@ -71,7 +69,7 @@ internal sealed class LoadIn
 
     private IReadOnlyList<Address> Deck(IReadOnlyList<Address> after)
     {
-        var decks = Count(piece => piece.Kind?.Role == Role.Deck);
+        var decks = extents.Of(Role.Deck);
         return decks.Value == 0 ? after : Add(new TaskDraft(
             Root / "deck", Job.Deck, $"Build the deck, {decks.Value} pieces", "stage", Times.Deck.Hands, "", Labour.For(decks, "deck", Times.Deck), after)
         {
@@ -82,9 +80,9 @@ internal sealed class LoadIn
     // Lay, test dead, have it signed, test live: only then is anything switched on.
     private IReadOnlyList<Address> Power(IReadOnlyList<Address> after)
     {
-        var distributions = Count(piece => piece.Kind?.Role == Role.Distribution);
+        var distributions = extents.Of(Role.Distribution);
         var laid = distributions.Value == 0 ? after : Add(new TaskDraft(
-            Root / "mains", Job.Mains, "Lay feeders and set distributions", "stage", Times.Feeder.Hands, "", Feeders(distributions), after)
+            Root / "mains", Job.Mains, "Lay feeders and set distributions", "stage", Times.Feeder.Hands, "", extents.Feeders(distributions), after)
         {
             Danger = "Nothing is plugged into a service before the test.",
         });
@@ -95,7 +93,7 @@ internal sealed class LoadIn
     }
 
     private TaskDraft Test(string key, string what, string policy, Work work, IReadOnlyList<Address> after, (string? Name, Doubts RestsOn) signer) =>
-        new(Root / key, Job.Test, what, "stage", work.Hands, Electrician, Labour.For(Circuits(), policy, work), after)
+        new(Root / key, Job.Test, what, "stage", work.Hands, Electrician, Labour.For(extents.Circuits, policy, work), after)
         {
             By = signer.Name,
             RestsOn = signer.RestsOn,
@@ -137,10 +135,10 @@ internal sealed class LoadIn
 
     private void Inputs(IReadOnlyList<Address> after)
     {
-        if (Lines.Value > 0)
+        if (extents.Lines.Value > 0)
         {
             var hands = Times.Input.Hands * brief.Company.Policies.Changeover.PatchHands;
-            Add(new TaskDraft(Root / "inputs", Job.Inputs, $"Set and patch {Lines.Value} lines", "stage", hands, "stage", Labour.For(Lines, "input", Times.Input), after));
+            Add(new TaskDraft(Root / "inputs", Job.Inputs, $"Set and patch {extents.Lines.Value} lines", "stage", hands, "stage", Labour.For(extents.Lines, "input", Times.Input), after));
         }
     }
 
@@ -149,12 +147,12 @@ internal sealed class LoadIn
         var hung = new List<Address>();
         foreach (var position in brief.Gig.Lighting.Fixtures.GroupBy(row => row.Position, StringComparer.Ordinal))
         {
-            hung.AddRange(Hang(position.Key, FixturesOf(position), after));
+            hung.AddRange(Hang(position.Key, Extents.OfFixtures(position), after));
         }
 
         if (hung.Count > 0)
         {
-            var all = Labour.For(FixturesOf(brief.Gig.Lighting.Fixtures), "focus", Times.Focus);
+            var all = Labour.For(Extents.OfFixtures(brief.Gig.Lighting.Fixtures), "focus", Times.Focus);
             Add(new TaskDraft(Root / "focus", Job.Lights, "Light up and focus", "stage", Times.Focus.Hands, "lights", all, [.. hung, .. powered]));
         }
     }
@@ -196,10 +194,10 @@ internal sealed class LoadIn
             }));
         }
 
-        if (Lines.Value > 0)
+        if (extents.Lines.Value > 0)
         {
             Add(new TaskDraft(
-                Root / "line-check", Job.LineCheck, "Check every line", "stage and FOH", Times.LineCheck.Hands, "sound", Labour.For(Lines, "line-check", Times.LineCheck), [.. ready, .. powered])
+                Root / "line-check", Job.LineCheck, "Check every line", "stage and FOH", Times.LineCheck.Hands, "sound", Labour.For(extents.Lines, "line-check", Times.LineCheck), [.. ready, .. powered])
             {
                 NotBefore = day.LineCheck?.Time.Value,
             });
@@ -218,45 +216,16 @@ internal sealed class LoadIn
         return (who is { } given && given.Is(out var name) ? name : Electrician, Doubts.Of(who?.Doubt));
     }
 
-    private static Figure<int> FixturesOf(IEnumerable<Domain.Gigs.FixtureRow> rows)
-    {
-        var all = rows.ToList();
-        var doubts = all.Aggregate(Doubts.None, (sum, row) => sum.With(Doubts.Of(row.Item.Doubt)));
-        return new Figure<int>(all.Sum(row => row.Numbers.Count), doubts, Reason.Derived.It);
-    }
-
-    private Figure<int> Lines => new(
-        patch.Lines.Count, patch.Lines.Aggregate(Doubts.None, (sum, line) => sum.With(Doubts.Of(line.Row.Device?.Doubt))), Reason.Derived.It);
-
-    // One length to each distribution, or as many feeders as were picked.
-    private Figure<Duration> Feeders(Figure<int> distributions)
-    {
-        var light = pieces.Count(piece => IsFeeder(piece, above: 20, upTo: 63));
-        var heavy = pieces.Count(piece => IsFeeder(piece, above: 63, upTo: double.MaxValue));
-        var usual = distributions with { Value = Math.Max(distributions.Value ?? 0, light) };
-        var parts = new List<Figure<Duration>> { Labour.For(usual, "feeder", Times.Feeder) };
-        if (heavy > 0)
-        {
-            parts.Add(Labour.For(Figure.Count(heavy), "heavy-feeder", Times.HeavyFeeder));
-        }
-
-        return Labour.Together(parts);
-    }
-
-    private static bool IsFeeder(Piece piece, double above, double upTo) =>
-        piece.Kind?.Cable is { Carries: "mains", Rating: { } given } && given.Is(out var rating) && rating.Amperes > above && rating.Amperes <= upTo;
-
-    private Figure<int> Circuits() => new(
-        pieces.Where(piece => piece.Kind?.Role == Role.Distribution).Sum(piece => piece.Kind!.Outlets.Sum(row => row.Numbers.Count)), Doubts.None, Reason.Derived.It);
-
-    private Figure<int> Count(Func<Piece, bool> isOne) => new(
-        pieces.Count(isOne),
-        pieces.Where(isOne).Aggregate(Doubts.None, (sum, piece) => sum.With(Doubts.Of(piece.From.Doubt))),
-        Reason.Derived.It);
-
+    // Two holds may have the same words.
     private IReadOnlyList<Address> Add(TaskDraft task)
     {
-        tasks.Add(task);
-        return [task.Address];
+        var address = task.Address;
+        for (var number = 2; tasks.Exists(other => other.Address == address); number++)
+        {
+            address = task.Address / number;
+        }
+
+        tasks.Add(task with { Address = address });
+        return [address];
     }
 }

@@ -24,7 +24,7 @@ internal static class LoadOuts
         var length = Sum.Of("load-out", "T = f / 100 · P / k", Publication.CommonPractice)
             .Put("f", isNight ? Figure.Policy("tasks load-out-night", times.LoadOutNight.Percent) : Figure.Policy("tasks load-out", times.LoadOut.Percent))
             .Put("P", Labour.Together(parts))
-            .Put("k", people > 0 ? Figure.Count(people) : new Figure<int>(null, Doubts.None, Reason.Derived.It))
+            .Put("k", new Figure<int>(people > 0 ? people : null, Workers.Doubts(brief.Gig), Reason.Derived.It))
             .Gives((percent, work, hands) => work * (percent / 100) / hands);
         return new LoadOut(start.Time, length, start.At, start.RestsOn.With(length.RestsOn));
     }

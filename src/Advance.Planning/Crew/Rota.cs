@@ -11,14 +11,17 @@ internal sealed class Rota
 {
     private readonly IReadOnlyList<TaskDraft> tasks;
     private readonly IReadOnlyList<Worker> workers;
-    private readonly Dictionary<string, int> freeFrom;
+    private readonly Dictionary<Worker, int> freeFrom = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<TaskDraft, Turn> turns = new(ReferenceEqualityComparer.Instance);
 
     private Rota(IReadOnlyList<TaskDraft> tasks, IReadOnlyList<Worker> workers)
     {
         this.tasks = tasks;
         this.workers = workers;
-        freeFrom = workers.ToDictionary(worker => worker.Name, worker => worker.Call.Minutes, StringComparer.Ordinal);
+        foreach (var worker in workers)
+        {
+            freeFrom[worker] = worker.Call.Minutes;
+        }
     }
 
     /// <summary>The turn of every task that can be timed: not those that take nobody knows how long, nor what comes after them.</summary>
@@ -69,7 +72,7 @@ internal sealed class Rota
             return true;
         }
 
-        var free = workers.Where(worker => freeFrom[worker.Name] <= moment)
+        var free = workers.Where(worker => freeFrom[worker] <= moment)
             .OrderBy(worker => worker.Skills.Contains(task.Skill, StringComparer.OrdinalIgnoreCase) ? 0 : 1)
             .Take(task.Hands).ToList();
         if (free.Count < Math.Min((task.Hands + 1) / 2, workers.Count))
@@ -90,7 +93,7 @@ internal sealed class Rota
         turns[task] = new Turn(new Moment(moment), new Moment(end), [.. people.Select(worker => worker.Name)]);
         foreach (var worker in people)
         {
-            freeFrom[worker.Name] = end;
+            freeFrom[worker] = end;
         }
     }
 }

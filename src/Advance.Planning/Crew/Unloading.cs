@@ -48,12 +48,15 @@ internal static class Unloading
             .Put("B", Figure.Policy("tasks push", PushOfPolicy))
             .Gives((twice, length, of) => twice * length.Meters / of.Meters);
         return Sum.Of("work, push", "p = n · x · m · h", Publication.CommonPractice)
-            .Put("n", Figure.Count(units.Sum(unit => unit.Count)))
+            .Put("n", CountOf(units))
             .Put("x", pushes)
             .Put("m", Figure.Policy("tasks push", times.Push.Time))
             .Put("h", Figure.Policy("tasks push", times.Push.Hands))
             .Gives((count, times50, time, hands) => time * count * times50 * hands);
     }
+
+    private static Figure<int> CountOf(IReadOnlyList<TravellingUnit> units) => new(
+        units.Sum(unit => unit.Count), units.Aggregate(Doubts.None, (sum, unit) => sum.With(unit.Gross.RestsOn)), Reason.Derived.It);
 
     private static (string Policy, Work Work)? ClassOf(Truck truck, Stock stock, TaskTimes times)
     {

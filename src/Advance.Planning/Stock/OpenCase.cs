@@ -1,4 +1,5 @@
 using Advance.Domain.Companies;
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Stocks;
 
@@ -34,10 +35,12 @@ internal sealed class OpenCase(Address address, string name, Kind kind, string d
     }
 
     /// <summary>The case, closed.</summary>
-    public TravellingUnit Close(WeightMargins margins)
+    /// <param name="restsOn">The open questions about what packs into cases like it: what is in this one hangs on what is in the others.</param>
+    /// <param name="margins">On weights.</param>
+    public TravellingUnit Close(Doubts restsOn, WeightMargins margins)
     {
         var gross = Sum.Of($"gross weight of {name}", "G = c + Σ wᵢ", Publication.Arithmetic)
-            .PutAll("wᵢ", contents.Select(packed => Weights.Of(packed.Item, packed.Kind, Figure.Count(packed.Count), margins)))
+            .PutAll("wᵢ", contents.Select(packed => Weights.Of(packed.Item, packed.Kind, new Figure<int>(packed.Count, restsOn, Reason.Derived.It), margins)))
             .Put("c", Weights.OfOne(kind.Id, kind, margins))
             .Gives((weights, own) => weights.Values.Aggregate(own, (sum, weight) => sum + weight));
         return new TravellingUnit(address, name, kind.Id, kind, 1, contents, gross);

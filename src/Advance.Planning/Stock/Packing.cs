@@ -1,6 +1,8 @@
 using Advance.Domain.Companies;
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Stocks;
+using UnitsNet;
 
 namespace Advance.Planning;
 
@@ -14,6 +16,7 @@ internal sealed class Packing
     private readonly List<OpenCase> cases = [];
     private readonly List<(StockLine Line, int Count)> loose = [];
     private readonly Dictionary<string, Queue<Piece>> asked;
+    private readonly Dictionary<(string Kind, string Department), Doubts> doubts = [];
     private readonly Dictionary<string, int> numbers = new(StringComparer.Ordinal);
 
     private Packing(Stock stock, IEnumerable<Piece> asked)
@@ -41,7 +44,7 @@ internal sealed class Packing
         }
 
         packing.AddEmpty();
-        return [.. packing.cases.Select(packed => packed.Close(margins)), .. packing.loose.Select(rest => LooseOf(rest.Line, rest.Count, margins))];
+        return [.. packing.cases.Select(packed => packed.Close(packing.DoubtsOf(packed.Kind.Id, packed.Department), margins)), .. packing.loose.Select(rest => LooseOf(rest.Line, rest.Count, margins))];
     }
 
     private void BuildIn(IEnumerable<BuiltIn> racks)
@@ -64,6 +67,7 @@ internal sealed class Packing
             return;
         }
 
+        doubts[(caseKind.Id, kind.Department)] = DoubtsOf(caseKind.Id, kind.Department).With(line.Total.RestsOn);
         for (; count >= packs.Count; count -= packs.Count)
         {
             Open(caseKind, kind.Department).Put(new Packed(line.Item, kind, packs.Count), share: 1);
@@ -75,6 +79,8 @@ internal sealed class Packing
             FirstWithRoom(caseKind, kind.Department, share).Put(new Packed(line.Item, kind, count), share);
         }
     }
+
+    private Doubts DoubtsOf(string kind, string department) => doubts.GetValueOrDefault((kind, department), Doubts.None);
 
     private void AddLoose(StockLine line, int count)
     {
@@ -119,5 +125,12 @@ internal sealed class Packing
     }
 
     private static TravellingUnit LooseOf(StockLine line, int count, WeightMargins margins) => new(
-        Address.Of("loose") / line.Item, line.Kind?.Name ?? line.Item, line.Item, line.Kind, count, [], Weights.OfOne(line.Item, line.Kind, margins));
+        Address.Of("loose") / line.Item, line.Kind?.Name ?? line.Item, line.Item, line.Kind, count, [], OneOf(line, margins));
+
+    // Whether there is one at all is as doubtful as how many there are.
+    private static Figure<Mass> OneOf(StockLine line, WeightMargins margins)
+    {
+        var one = Weights.OfOne(line.Item, line.Kind, margins);
+        return one with { RestsOn = one.RestsOn.With(line.Total.RestsOn) };
+    }
 }

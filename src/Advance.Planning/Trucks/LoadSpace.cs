@@ -18,6 +18,9 @@ internal sealed record LoadSpace(Figure<Mass> Payload, Bulk? Inside, Reason Why,
     /// <summary>How long its floor is.</summary>
     public Figure<Length> Depth => Side(Inside?.Depth);
 
+    /// <summary>Its floor, in m².</summary>
+    public Figure<double> Floor => new(Inside?.Floor, RestsOn, Why);
+
     /// <summary>What it holds, in m³.</summary>
     public Figure<double> Volume => new(Inside?.Volume, RestsOn, Why);
 

@@ -21,42 +21,46 @@ internal static class TruckLoads
         return new TruckLoad(
             string.Join(" + ", gig.Trucks.Select(truck => truck.Name)),
             gig.Trucks[0].At,
-            Sum.Of("payload", "P = Σ pᵢ", Publication.Arithmetic).PutAll("pᵢ", spaces.Select(space => space.Payload)).Gives(Total),
+            PayloadOf(spaces),
             units.Aggregate(Mass.Zero, (sum, unit) => sum + ((unit.Gross.Value ?? Mass.Zero) * unit.Count)),
             FloorOf(units, spaces),
-            Sum.Of("length of floor", "D = Σ dᵢ", Publication.Arithmetic).PutAll("dᵢ", spaces.Select(space => space.Depth)).Gives(Total),
+            LengthOf(spaces),
             VolumeOf(units),
-            Sum.Of("load space", "S = Σ sᵢ", Publication.Arithmetic).PutAll("sᵢ", spaces.Select(space => space.Volume)).Gives(terms => terms.Values.Sum()),
+            SpaceOf(spaces),
             [.. units.Where(unit => GoesNowhere(unit, spaces)).Select(unit => unit.Name).Distinct(StringComparer.Ordinal)],
             Items(units.Where(unit => unit.Kind?.Stacks is not { IsKnown: true })),
             Items(units.Where(unit => Bulk.Of(unit.Size) is null)));
     }
 
-    // Of several vehicles the narrowest counts: what stands beside another in it does so in all.
+    // Of several vehicles the lowest counts, and their width on the average: it is the floor of all of them that is filled.
     private static Figure<Length> FloorOf(IReadOnlyList<TravellingUnit> units, List<LoadSpace> spaces)
     {
-        var narrow = spaces.MinBy(space => space.Inside?.Width ?? 0)!;
-        return Sum.Of("length of floor taken", "L = Σ lᵢ", Publication.Arithmetic)
-            .PutAll("lᵢ", units.GroupBy(unit => unit.Item, StringComparer.Ordinal).Select(group => FloorOf([.. group], narrow)))
-            .Gives(Total);
+        var piles = Piles.Of(units, spaces.TrueForAll(space => space.Inside is not null) ? spaces.Min(space => space.Inside!.Value.Height) : null);
+        var doubts = units.Aggregate(Doubts.None, (sum, unit) => sum.With(unit.Gross.RestsOn).With(Doubts.Of(unit.Size?.Doubt)).With(Doubts.Of(unit.Kind?.Stacks?.Doubt)));
+        var known = units.All(unit => Bulk.Of(unit.Size) is not null);
+        return Sum.Of("length of floor taken", "L = Σ fᵢ / W", Publication.CommonPractice)
+            .PutAll("fᵢ", known ? piles.Select(pile => new Figure<double>(pile.Floor, doubts, Reason.Derived.It)) : [new Figure<double>(null, doubts, Reason.Derived.It)])
+            .Put("W", spaces.Count == 1 ? spaces[0].Width : WidthOf(spaces))
+            .Gives((floors, width) => Length.FromMeters(floors.Values.Sum() / width.Meters));
     }
 
-    private static Figure<Length> FloorOf(IReadOnlyList<TravellingUnit> alike, LoadSpace space) =>
-        Sum.Of($"length of floor for {alike[0].Item}", "l = ⌈n / s⌉ · f / W", Publication.Arithmetic)
-            .Put("n", Figure.Count(alike.Sum(unit => unit.Count)))
-            .Put("s", StackOf(alike[0], space))
-            .Put("f", Measure(alike[0], bulk => bulk.Floor))
-            .Put("W", space.Width)
-            .Gives((count, stack, floor, width) => Length.FromMeters(Math.Ceiling((double)count / stack) * floor / width.Meters));
+    private static Figure<double> SpaceOf(List<LoadSpace> spaces) => spaces.Count == 1
+        ? spaces[0].Volume
+        : Sum.Of("load space", "S = Σ sᵢ", Publication.Arithmetic).PutAll("sᵢ", spaces.Select(space => space.Volume)).Gives(terms => terms.Values.Sum());
 
-    // As many as the stock says, as far as the roof allows; what nobody says anything about stands alone.
-    private static Figure<int> StackOf(TravellingUnit unit, LoadSpace space)
-    {
-        var stated = unit.Kind?.Stacks is { } given ? Figure.From(given) : Figure.Count(1);
-        var height = Bulk.Of(unit.Size)?.Height;
-        var roof = height > 0 && space.Inside is { } inside ? (int)Math.Floor((inside.Height / height.Value) + 1e-9) : 1;
-        return stated with { Value = Math.Max(1, Math.Min(stated.Value ?? 1, roof)), Why = Reason.Derived.It };
-    }
+    private static Figure<Mass> PayloadOf(List<LoadSpace> spaces) => spaces.Count == 1
+        ? spaces[0].Payload
+        : Sum.Of("payload", "P = Σ pᵢ", Publication.Arithmetic).PutAll("pᵢ", spaces.Select(space => space.Payload)).Gives(Total);
+
+    private static Figure<Length> WidthOf(List<LoadSpace> spaces) =>
+        Sum.Of("width of floor, on the average", "W = A / D", Publication.Arithmetic)
+            .Put("A", Sum.Of("floor", "A = Σ aᵢ", Publication.Arithmetic).PutAll("aᵢ", spaces.Select(space => space.Floor)).Gives(terms => terms.Values.Sum()))
+            .Put("D", LengthOf(spaces))
+            .Gives((floor, length) => Length.FromMeters(floor / length.Meters));
+
+    private static Figure<Length> LengthOf(List<LoadSpace> spaces) => spaces.Count == 1
+        ? spaces[0].Depth
+        : Sum.Of("length of floor", "D = Σ dᵢ", Publication.Arithmetic).PutAll("dᵢ", spaces.Select(space => space.Depth)).Gives(Total);
 
     private static Figure<double> VolumeOf(IReadOnlyList<TravellingUnit> units) =>
         Sum.Of("volume of the load", "V = Σ vᵢ", Publication.Arithmetic)
@@ -64,7 +68,7 @@ internal static class TruckLoads
             .Gives(terms => terms.Values.Sum());
 
     private static Figure<double> Measure(TravellingUnit unit, Func<Bulk, double> measure) => new(
-        Bulk.Of(unit.Size) is { } bulk ? measure(bulk) : null, Doubts.Of(unit.Size?.Doubt), new Reason.Fixed(unit.Size?.At ?? Mark.Nowhere));
+        Bulk.Of(unit.Size) is { } bulk ? measure(bulk) : null, unit.Gross.RestsOn.With(Doubts.Of(unit.Size?.Doubt)), Reason.Derived.It);
 
     private static bool GoesNowhere(TravellingUnit unit, List<LoadSpace> spaces) =>
         Bulk.Of(unit.Size) is { } bulk && spaces.TrueForAll(space => space.Inside is { } inside && !bulk.GoesInto(inside));

@@ -42,6 +42,30 @@ public sealed class LoadTests
         Assert.True(less <= floor + 1e-9);
     });
 
+    // On a trunk of 1.2 x 0.6 m that carries twice its 40 kg, crates of 0.6 x 0.4 m stand across: three to a level, as long as roof and weight allow.
+    [Theory]
+    [InlineData(1, 20, 0)]
+    [InlineData(3, 20, 0)]
+    [InlineData(4, 20, 0)]
+    [InlineData(5, 20, 1)]
+    [InlineData(1, 100, 1)]
+    [InlineData(3, 10, 0)]
+    [InlineData(9, 10, 1)]
+    public void Smaller_things_stand_side_by_side_on_a_larger_one_that_carries_them(int crates, double kilograms, int onTheFloor)
+    {
+        var trunk = Sized("trunk", 40, 1.2, 0.6, 0.8) with { Stacks = Given.Of(3, Gigs.Here) };
+        var crate = Sized("crate", kilograms, 0.6, 0.4, 0.5) with { Stacks = Given.Of(5, Gigs.Here) };
+        var floor = Floor(In([Extra("trunk", 1), Extra("crate", crates)], trunk, crate)) * 1.75;
+        Assert.Equal((1.2 * 0.6) + (onTheFloor * 0.6 * 0.4), floor, 9);
+    }
+
+    [Fact]
+    public void What_nobody_says_how_it_stacks_stands_alone()
+    {
+        var box = Sized("box", 10, 0.5, 0.5, 0.2);
+        Assert.Equal(4 * 0.25 / 1.75, Floor(In([Extra("box", 4)], box)), 9);
+    }
+
     [Fact]
     public void What_travels_folded_is_loaded_folded()
     {
