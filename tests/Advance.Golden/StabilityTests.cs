@@ -17,7 +17,7 @@ public sealed class StabilityTests
     public void Moving_a_wedge_changes_no_other_port_address_circuit_or_lead(bool hasEarlierIssue)
     {
         var (before, after) = Edit(Gig, "SR 2.6 m US 0.7 m | fiddle, lead vox", "SR 2.9 m US 1.0 m | fiddle, lead vox", hasEarlierIssue);
-        Assert.Equal(Others(before, "mix/2"), Others(after, "mix/2"));
+        Assert.Equal(Others(before, "mix/2", "SB1-out-2"), Others(after, "mix/2", "SB1-out-2"));
     }
 
     [Theory]
@@ -27,7 +27,7 @@ public sealed class StabilityTests
     {
         const string Last = "      17    | Drum Vox        | vocal-mic      | tall boom  | drums             |      |\n";
         var (before, after) = Edit(Gig, Last, Last + "      23    | Sampler         | passive-di     |            | SL 1.0 m US 2.0 m |      |\n", hasEarlierIssue);
-        Assert.Equal(Others(before, "The Threshers/23"), Others(after, "The Threshers/23"));
+        Assert.Equal(Others(before, "The Threshers/23", "SB1-23"), Others(after, "The Threshers/23", "SB1-23"));
         Assert.NotEqual(before.Chosen.Count, after.Chosen.Count);
     }
 
@@ -42,6 +42,6 @@ public sealed class StabilityTests
 
     private static Plan PlanOf(IFileDoor door, Choices earlier) => Planner.Plan(BriefReader.Read(door, Gig).Brief!, earlier);
 
-    private static IEnumerable<string> Others(Plan plan, string own) =>
-        plan.Chosen.InOrder.Where(choice => !choice.Key.Text.Contains(own, StringComparison.Ordinal)).Select(choice => $"{choice.Key}: {choice.Value}");
+    private static IEnumerable<string> Others(Plan plan, params string[] own) =>
+        plan.Chosen.InOrder.Where(choice => !own.Any(name => choice.Key.Text.Contains(name, StringComparison.Ordinal))).Select(choice => $"{choice.Key}: {choice.Value}");
 }

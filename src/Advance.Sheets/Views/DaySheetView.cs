@@ -68,7 +68,8 @@ public sealed record DaySheetView
     /// <param name="Says">Its first line.</param>
     /// <param name="Rule">Its name.</param>
     /// <param name="Cure">What would put it right.</param>
-    public sealed record FindingLine(string Weight, string Says, string Rule, string Cure);
+    /// <param name="RestsOn">The open questions behind it; blank where there are none.</param>
+    public sealed record FindingLine(string Weight, string Says, string Rule, string Cure, Cell RestsOn);
 
     /// <summary>An accepted finding.</summary>
     public sealed record AcceptedLine(string Rule, string Where, string Figures, string By, string Why);

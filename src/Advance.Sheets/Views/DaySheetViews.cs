@@ -143,7 +143,7 @@ internal static class DaySheetViews
     private static DaySheetView.FindingLine FindingOf(Finding finding, Plan plan)
     {
         var speech = Speech.Of(plan.Brief.Company.Units);
-        return new(finding.Severity.Word(), speech.Say(finding.Says), finding.Rule, speech.Say(finding.Cure));
+        return new(finding.Severity.Word(), speech.Say(finding.Says), finding.Rule, speech.Say(finding.Cure), Cells.Head(finding.RestsOn));
     }
 
     private static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
