@@ -25,7 +25,7 @@ public sealed class FaultTest
         { "current", "which-unit", "«63»", "A, mA, kA" },
         { "length-of-time", "no-such-unit", "45 «mins»", "did you mean min?" },
         { "length-of-time", "no-such-unit", "45 «m»", "did you mean min?" },
-        { "power", "no-such-unit", "2.4 «kVA»", "an apparent power" },
+        { "power-drawn", "no-such-unit", "2.4 «kVA»", "an apparent power" },
         { "size", "which-unit", "«8 x 5»", "no unit" },
         { "size", "no-such-unit", "8 x 5 «kg»", "a weight" },
         { "size", "not-this", "«8 m»", "8 x 5 m" },
