@@ -80,7 +80,7 @@ public sealed class Routes
         new(LegOf(from, to, "", way: null, isOnDeck: true, isEstimated: false), 0, [], IsInHall(from) || IsInHall(to), [], restsOn);
 
     /// <summary>Whether two spots are so near that a lead goes straight.</summary>
-    public bool AreNear(Spot from, Spot to) => from.To(to) <= terrain.Near;
+    public bool AreNear(Spot from, Spot to) => from.To(to) <= terrain.Near + 1e-6;
 
     private static Area? DeckOf(Stage? stage) =>
         stage is not null && stage.Size.Is(out var size) && size is { Width.Meters: > 0, Depth.Meters: > 0 }

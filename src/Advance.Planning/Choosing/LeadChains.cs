@@ -9,15 +9,17 @@ internal sealed class LeadChains
     // A shop with very many kinds of one lead gets shorter chains rather than a long wait.
     private const int MostTried = 20_000;
 
-    private readonly IReadOnlyList<LeadChain> all;
     private readonly List<long> totals;
     private readonly Dictionary<long, IReadOnlyList<LeadChain>> reaching = [];
 
     private LeadChains(IReadOnlyList<LeadChain> all)
     {
-        this.all = all;
+        All = all;
         totals = [.. all.Select(chain => chain.Total).Distinct().Order()];
     }
+
+    /// <summary>Each of them once.</summary>
+    public IReadOnlyList<LeadChain> All { get; }
 
     /// <summary>The longest of them, in millimetres; 0 where nothing leads from one socket to the other.</summary>
     public long Longest => totals.Count > 0 ? totals[^1] : 0;
@@ -65,7 +67,7 @@ internal sealed class LeadChains
         {
             reaching[step] = chains =
             [
-                .. all.Where(chain => chain.Total >= needed && chain.LongestWithout < needed)
+                .. All.Where(chain => chain.Total >= needed && chain.LongestWithout < needed)
                     .OrderBy(chain => chain.Joins)
                     .ThenBy(chain => chain.Total)
                     .ThenBy(chain => chain.Text, StringComparer.Ordinal),
@@ -76,7 +78,7 @@ internal sealed class LeadChains
     }
 
     /// <summary>A chain as it was written; null where it does not exist any more or does not reach.</summary>
-    public LeadChain? Written(string text, long needed) => all.FirstOrDefault(chain => chain.Text == text && chain.Total >= needed);
+    public LeadChain? Written(string text, long needed) => All.FirstOrDefault(chain => chain.Text == text && chain.Total >= needed);
 
     private static string Key(IEnumerable<LeadKind> leads) => string.Join(LeadChain.Plus, leads.Select(lead => lead.Kind.Id).Order(StringComparer.Ordinal));
 
