@@ -6,14 +6,21 @@ namespace Advance.Planning;
 /// <param name="to">The socket at the load.</param>
 internal sealed class LeadArrangement(string carries, LeadPlug from, LeadPlug to)
 {
+    private readonly List<(LeadPlug A, LeadPlug B)> forms = [];
+    private readonly Dictionary<string, IReadOnlyList<int>?> orders = new(StringComparer.Ordinal);
     private readonly LeadPlugSex atSource = LeadSockets.AtSource(carries, from);
     private readonly LeadPlugSex atLoad = LeadSockets.AtLoad(carries, to);
 
-    /// <summary>The leads in order, longer ones nearer the source where there is a choice; null where they cannot be joined.</summary>
+    /// <summary>The leads in order, of like ones the longer nearer the source; null where they cannot be joined.</summary>
     public IReadOnlyList<LeadKind>? Of(IReadOnlyList<LeadKind> leads)
     {
-        var order = new List<LeadKind>();
-        return GoOn(null, [.. leads.OrderByDescending(lead => lead.Millimetres).ThenBy(lead => lead.Kind.Id, StringComparer.Ordinal)], order) ? order : null;
+        if (OrderOf([.. leads.Select(Form).Order()]) is not { } order)
+        {
+            return null;
+        }
+
+        var left = leads.OrderByDescending(lead => lead.Millimetres).ThenBy(lead => lead.Kind.Id, StringComparer.Ordinal).ToList();
+        return [.. order.Select(form => Take(form, left))];
     }
 
     /// <summary>The kinds that some chain between the sockets may hold: reached from the source, and reaching the load.</summary>
@@ -45,7 +52,40 @@ internal sealed class LeadArrangement(string carries, LeadPlug from, LeadPlug to
 
     private bool FitsLoad(LeadPlug plug) => plug.FitsInto(to, atLoad);
 
-    private bool GoOn(LeadPlug? open, List<LeadKind> left, List<LeadKind> order)
+    // Leads with the same ends are of one form: only how many of each there are decides whether they can be joined.
+    private int Form(LeadKind lead)
+    {
+        var at = forms.IndexOf((lead.A, lead.B));
+        if (at < 0)
+        {
+            at = forms.Count;
+            forms.Add((lead.A, lead.B));
+        }
+
+        return at;
+    }
+
+    private LeadKind Take(int form, List<LeadKind> left)
+    {
+        var at = left.FindIndex(lead => Form(lead) == form);
+        var lead = left[at];
+        left.RemoveAt(at);
+        return lead;
+    }
+
+    private IReadOnlyList<int>? OrderOf(List<int> sorted)
+    {
+        var key = string.Join(' ', sorted.Select(form => (char)('0' + form)));
+        if (!orders.TryGetValue(key, out var order))
+        {
+            var found = new List<int>();
+            orders[key] = order = GoOn(null, sorted, found) ? found : null;
+        }
+
+        return order;
+    }
+
+    private bool GoOn(LeadPlug? open, List<int> left, List<int> order)
     {
         if (left.Count == 0)
         {
@@ -54,18 +94,18 @@ internal sealed class LeadArrangement(string carries, LeadPlug from, LeadPlug to
 
         for (var index = 0; index < left.Count; index++)
         {
-            var lead = left[index];
-            foreach (var (source, load) in lead.Ways.Where(way => open is { } end ? end.Joins(way.Source) : FitsSource(way.Source)))
+            var form = left[index];
+            foreach (var (source, load) in LeadKind.Both(forms[form].A, forms[form].B).Where(way => open is { } end ? end.Joins(way.Source) : FitsSource(way.Source)))
             {
                 left.RemoveAt(index);
-                order.Add(lead);
+                order.Add(form);
                 if (GoOn(load, left, order))
                 {
                     return true;
                 }
 
                 order.RemoveAt(order.Count - 1);
-                left.Insert(index, lead);
+                left.Insert(index, form);
             }
         }
 

@@ -52,9 +52,11 @@ internal sealed record LeadClass(IReadOnlyList<LeadWish> Wishes, IReadOnlyList<L
         return Wishes.Zip(given);
     }
 
+    // Nobody lays a chain of many more leads than it takes: one more than the fewest that reach, or than the policy wants.
     private static List<LeadChain> ChainsOf(IReadOnlyList<LeadWish> wishes)
     {
-        var usual = wishes[0].Chains.Reaching(wishes[0].Needed);
-        return [.. usual.Take(MostChains).Concat(wishes.Select(wish => wish.Kept).OfType<LeadChain>()).Distinct()];
+        var reaching = wishes[0].Chains.Reaching(wishes[0].Needed);
+        var mostJoins = Math.Max(wishes[0].MostJoins, reaching.Count > 0 ? reaching[0].Joins : 0) + 1;
+        return [.. reaching.TakeWhile(chain => chain.Joins <= mostJoins).Take(MostChains).Concat(wishes.Select(wish => wish.Kept).OfType<LeadChain>()).Distinct()];
     }
 }

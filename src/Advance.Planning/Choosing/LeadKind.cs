@@ -19,5 +19,8 @@ internal sealed record LeadKind(Kind Kind, LeadPlug A, LeadPlug B, long Millimet
     ];
 
     /// <summary>Both ways to lay it: which end is at the source, which at the load.</summary>
-    public IEnumerable<(LeadPlug Source, LeadPlug Load)> Ways => A == B ? [(A, B)] : [(A, B), (B, A)];
+    public IEnumerable<(LeadPlug Source, LeadPlug Load)> Ways => Both(A, B);
+
+    /// <summary>Both ways to lay a lead with these ends; one, where they are alike.</summary>
+    public static IEnumerable<(LeadPlug Source, LeadPlug Load)> Both(LeadPlug a, LeadPlug b) => a == b ? [(a, b)] : [(a, b), (b, a)];
 }

@@ -112,13 +112,19 @@ internal sealed class LeadModel
             aimed.Minimise(-LinearExpr.Sum(kept));
         }
 
-        aimed.Minimise(Total((alike, chain, _) => Math.Max(0, chain.Joins - alike.MostJoins)));
-        aimed.Minimise(Total((_, chain, _) => chain.Joins));
-        aimed.Minimise(Total((_, chain, _) => chain.Total));
+        // One join beyond the policy outweighs all joins there can be.
+        var allJoins = classes.Sum(alike => alike.Wishes.Count) * LeadChains.MostLeads;
+        aimed.Minimise(Total((alike, chain, _) => (Math.Max(0, chain.Joins - alike.MostJoins) * allJoins) + chain.Joins));
+
+        // In the largest unit that all chains are whole numbers of: small numbers are quickly searched.
+        var unit = Math.Max(1, classes.SelectMany(alike => alike.Chains).Aggregate(0L, (unit, chain) => Common(unit, chain.Total)));
+        aimed.Minimise(Total((_, chain, _) => chain.Total / unit));
 
         // Of equal choices, the better-placed chains, and leads for those whose address comes first.
         aimed.Minimise(Total((_, _, index) => index) + LinearExpr.WeightedSum(unmade, unmade.Select((_, number) => (long)(classes.Count - number))));
     }
+
+    private static long Common(long one, long other) => other == 0 ? one : Common(other, one % other);
 
     private LinearExpr Total(Func<LeadClass, LeadChain, int, long> weight) =>
         LinearExpr.WeightedSum(

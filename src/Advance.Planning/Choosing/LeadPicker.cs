@@ -60,20 +60,21 @@ internal static class LeadPicker
         return model.Solve() is { } found && LeadScore.Of(found).CompareTo(LeadScore.Of(greedy)) <= 0 ? found : greedy;
     }
 
-    // The longest first: there is the least choice for them.
+    // Whoever can have what is best for them has it, the longest first; then the rest are made of what is left.
     private static List<(LeadWish Wish, LeadChain? Chain)> PickOneByOne(IReadOnlyList<LeadClass> group, IReadOnlyDictionary<string, int> ready)
     {
         var shelf = new LeadShelf(ready);
-        var wishes = group.SelectMany(alike => alike.Wishes.Select(wish => (Wish: wish, Class: alike)));
-        return
-        [
-            .. wishes.OrderBy(one => one.Wish.Kept is null)
-                .ThenByDescending(one => one.Wish.Needed)
-                .ThenBy(one => one.Wish.Address)
-                .Select(one => (one.Wish, Chosen(one.Wish, one.Class, shelf))),
-        ];
-    }
+        var wishes = group.SelectMany(alike => alike.Wishes.Select(wish => (Wish: wish, Class: alike)))
+            .OrderBy(one => one.Wish.Kept is null)
+            .ThenByDescending(one => one.Wish.Needed)
+            .ThenBy(one => one.Wish.Address)
+            .ToList();
+        var chosen = wishes.ToDictionary(one => one.Wish.Address, one => one.Wish.Preferred is { } best && shelf.Take(best, one.Wish.Own) ? best : null);
+        foreach (var (wish, alike) in wishes.Where(one => chosen[one.Wish.Address] is null))
+        {
+            chosen[wish.Address] = alike.Chains.FirstOrDefault(chain => shelf.Take(chain, wish.Own));
+        }
 
-    private static LeadChain? Chosen(LeadWish wish, LeadClass alike, LeadShelf shelf) =>
-        wish.Kept is { } kept && shelf.Take(kept, wish.Own) ? kept : alike.Chains.FirstOrDefault(chain => shelf.Take(chain, wish.Own));
+        return [.. wishes.Select(one => (one.Wish, chosen[one.Wish.Address]))];
+    }
 }

@@ -5,8 +5,8 @@ namespace Advance.Planning;
 /// <param name="Changed">Runs that were made of something else in the last issue.</param>
 /// <param name="TooManyJoins">Joins beyond the policy.</param>
 /// <param name="Joins">Joins.</param>
-/// <param name="Surplus">Left over, in millimetres.</param>
-internal readonly record struct LeadScore(int Unmade, int Changed, int TooManyJoins, int Joins, long Surplus) : IComparable<LeadScore>
+/// <param name="Laid">All leads together, in millimetres: of two choices that make the same runs, what lays less leaves less over.</param>
+internal readonly record struct LeadScore(int Unmade, int Changed, int TooManyJoins, int Joins, long Laid) : IComparable<LeadScore>
 {
     /// <summary>Scores a choice.</summary>
     public static LeadScore Of(IEnumerable<(LeadWish Wish, LeadChain? Chain)> chosen)
@@ -19,7 +19,7 @@ internal readonly record struct LeadScore(int Unmade, int Changed, int TooManyJo
                 score.Changed + (wish.Earlier is { } earlier && chain?.Text != earlier ? 1 : 0),
                 score.TooManyJoins + Math.Max(0, (chain?.Joins ?? 0) - wish.MostJoins),
                 score.Joins + (chain?.Joins ?? 0),
-                score.Surplus + (chain is null ? 0 : chain.Total - wish.Needed));
+                score.Laid + (chain?.Total ?? 0));
         }
 
         return score;
@@ -27,5 +27,5 @@ internal readonly record struct LeadScore(int Unmade, int Changed, int TooManyJo
 
     /// <inheritdoc/>
     public int CompareTo(LeadScore other) =>
-        (Unmade, Changed, TooManyJoins, Joins, Surplus).CompareTo((other.Unmade, other.Changed, other.TooManyJoins, other.Joins, other.Surplus));
+        (Unmade, Changed, TooManyJoins, Joins, Laid).CompareTo((other.Unmade, other.Changed, other.TooManyJoins, other.Joins, other.Laid));
 }
