@@ -43,7 +43,4 @@ public sealed record CablePolicies
 
     /// <summary><c>loom-share</c>: …if they share so much of their way, in per cent.</summary>
     public double LoomShare { get; init; } = 70;
-
-    /// <summary><c>spares</c>: what is pulled more than is laid.</summary>
-    public LeadSpares Spares { get; init; } = LeadSpares.Default;
 }

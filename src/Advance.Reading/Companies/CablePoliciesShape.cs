@@ -22,7 +22,6 @@ internal static class CablePoliciesShape
         var surplusLength = keys.Metres("surplus-length", Usual.SurplusLength, "Left over beyond this length is worth a note, where it is also more than surplus-share.");
         var loomRuns = keys.Defaulted("loom-runs", Written.Between("loom-runs", 2, 100), Usual.LoomRuns, "So many runs that share enough of their way are a loom.", "4");
         var loomShare = keys.Percent("loom-share", Usual.LoomShare, "Runs that share so much of their way may be a loom.");
-        var spares = keys.Defaulted("spares", LeadSparesShape.It, Usual.Spares, "What is pulled more than is laid.", "common practice");
         return row => new CablePolicies
         {
             Slack = slack(row),
@@ -37,7 +36,6 @@ internal static class CablePoliciesShape
             SurplusLength = surplusLength(row),
             LoomRuns = loomRuns(row),
             LoomShare = loomShare(row),
-            Spares = spares(row),
         };
     });
 }

@@ -31,7 +31,7 @@ public sealed class NeededLengthTests
     [Fact]
     public void A_feeder_has_three_metres_at_its_source_and_two_at_the_box()
     {
-        var gig = CableGigs.OnDeck() with { Power = new([new Device("PD1", Given.Of("distro", Gigs.Here), null, null, null, null, Gigs.Here)], []) };
+        var gig = CableGigs.OnDeck() with { Power = new([new Device("PD1", Given.Of("distro", Gigs.Here), null, null, null, null, Gigs.Here)], [], []) };
         Needs(CableGigs.Link("feed", CableGigs.End("A", PortKind.Outlet, null, "32 A blue", 5, 4.7), CableGigs.End("PD1", PortKind.Input, null, "32 A blue", 3.6, 4.7), "mains"), (1.4 * 1.1) + 1 + 3 + 2, gig);
     }
 
