@@ -69,7 +69,7 @@ public sealed class Routes
     {
         if (!found.TryGetValue((from, to), out var route))
         {
-            found[(from, to)] = route = RouteOf(LegsOf(from, to), Level(from), Level(to));
+            found[(from, to)] = route = RouteOf(EitherWay(from, to), Level(from), Level(to));
         }
 
         return route;
@@ -92,6 +92,12 @@ public sealed class Routes
     private bool Level(Spot spot) => terrain.IsOnDeck(spot);
 
     private bool IsInHall(Spot spot) => !(terrain.FromDeck(spot) <= terrain.Near);
+
+    // Of two ways that are as good, the same one there and back.
+    private Leg[] EitherWay(Spot from, Spot to) =>
+        (from.X, from.Y).CompareTo((to.X, to.Y)) <= 0
+            ? LegsOf(from, to)
+            : [.. LegsOf(to, from).Reverse().Select(leg => leg with { From = leg.To, To = leg.From })];
 
     private Leg[] LegsOf(Spot from, Spot to)
     {

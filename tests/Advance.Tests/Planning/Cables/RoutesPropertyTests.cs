@@ -10,8 +10,9 @@ public sealed class RoutesPropertyTests
     private const double Width = 8;
     private const double Depth = 5;
 
-    private static readonly Gen<Spot> OnDeck = Gen.Select(Gen.Double[-4, 4], Gen.Double[0, 5], (x, y) => new Spot(x, y));
-    private static readonly Gen<Spot> Anywhere = Gen.Select(Gen.Double[-20, 20], Gen.Double[-20, 12], (x, y) => new Spot(x, y));
+    // To the centimetre, as people measure.
+    private static readonly Gen<Spot> OnDeck = Gen.Select(Gen.Int[-400, 400], Gen.Int[0, 500], (x, y) => new Spot(x / 100.0, y / 100.0));
+    private static readonly Gen<Spot> Anywhere = Gen.Select(Gen.Int[-2000, 2000], Gen.Int[-2000, 1200], (x, y) => new Spot(x / 100.0, y / 100.0));
     private static readonly Gen<CableWay> Ways = Gen.Select(Anywhere.Array[2, 4], Gen.Int[0, 1000], (corners, number) =>
         CableGigs.Way($"way {number}", "", [.. corners.Select(spot => (spot.X, spot.Y))]));
 
@@ -21,8 +22,9 @@ public sealed class RoutesPropertyTests
     [Fact]
     public void A_lead_between_two_things_on_the_deck_is_as_long_as_the_best_way_round_its_edge() => Gen.Select(OnDeck, OnDeck).Sample((from, to) =>
     {
-        var expected = from.To(to) <= 3 ? from.To(to) : RoundTheEdge(from, to);
-        Assert.Equal(expected, CableGigs.Routes(CableGigs.OnDeck()).Find(from, to).Path.Meters, 0.07);
+        var expected = from.To(to) <= 3 + 1e-6 ? [from.To(to)] : RoundTheEdge(from, to);
+        var path = CableGigs.Routes(CableGigs.OnDeck()).Find(from, to).Path.Meters;
+        Assert.Contains(expected, length => Math.Abs(length - path) < 0.07);
     });
 
     [Fact]
@@ -30,7 +32,7 @@ public sealed class RoutesPropertyTests
     {
         var route = routes.Find(from, to);
         Assert.True(route.Path.Meters >= from.To(to) - 1e-6);
-        Assert.Equal(from.To(to) < 1e-4, route.Legs.Count == 0);
+        Assert.Equal(from == to, route.Legs.Count == 0);
         foreach (var (before, next) in route.Legs.Zip(route.Legs.Skip(1)))
         {
             Assert.True(before.To.To(next.From) < 0.001);
@@ -44,7 +46,7 @@ public sealed class RoutesPropertyTests
 
     [Fact]
     public void It_is_as_far_there_as_back() => Gen.Select(Surveys, Anywhere, Anywhere).Sample((routes, from, to) =>
-        Assert.Equal(routes.Path(from, to).Meters, routes.Path(to, from).Meters, 0.06));
+        Assert.Equal(routes.Path(from, to).Meters, routes.Path(to, from).Meters, 9));
 
     [Fact]
     public void The_shortest_ways_of_a_network_are_those_of_another_algorithm() =>
@@ -98,22 +100,23 @@ public sealed class RoutesPropertyTests
     }
 
     // Every pair of edges to leave the floor at, and both ways round; the downstage edge and the deck itself are avoided as a stagehand would.
-    private static double RoundTheEdge(Spot from, Spot to)
+    // Of ways that are as good as each other, any.
+    private static IReadOnlyList<double> RoundTheEdge(Spot from, Spot to)
     {
-        var best = (Cost: double.PositiveInfinity, Length: 0.0);
+        var ways = new List<(double Cost, double Length)>();
         foreach (var (out_, exit) in Feet(from))
         {
             foreach (var (in_, entry) in Feet(to))
             {
                 foreach (var (cost, length) in new[] { Round(exit, entry), Round(entry, exit) })
                 {
-                    var total = Avoided(out_) + cost + Avoided(in_);
-                    best = total < best.Cost ? (total, out_ + length + in_) : best;
+                    ways.Add((Avoided(out_) + cost + Avoided(in_), out_ + length + in_));
                 }
             }
         }
 
-        return best.Length;
+        var best = ways.Min(way => way.Cost);
+        return [.. ways.Where(way => way.Cost < best + 1e-4).Select(way => way.Length)];
     }
 
     private static double Avoided(double across) => across <= 1 ? across : 1 + (3 * (across - 1));
