@@ -30,6 +30,7 @@ internal sealed class SupplySums(StateDraw draws)
         Row = node.Row,
         Number = node.Number,
         Supply = node.Supply,
+        Loads = [.. node.Legs.SelectMany(leg => LoadsOn(node, leg)).Distinct()],
     };
 
     private static Mark AtOf(PowerNode node) => node.Device?.At ?? node.Service?.At ?? Mark.Nowhere;
@@ -45,7 +46,7 @@ internal sealed class SupplySums(StateDraw draws)
         }
 
         var atMost = StateShares.States.Select(state => SumOf(node, leg, state, draws.AtMost)).ToList();
-        return new LegUse(leg, worst.Sum, worst.State, atMost.Find(sum => sum.Value is null) ?? atMost.MaxBy(sum => sum.Value!.Value.Amperes)!);
+        return new LegUse(leg, worst.Sum, worst.State, atMost.Find(sum => sum.Value is null) ?? atMost.MaxBy(sum => sum.Value!.Value.Amperes)!, [.. inUse.Select(one => one.Sum)]);
     }
 
     private Figure<ElectricCurrent> SumOf(PowerNode node, string leg, ShowState state, Func<PowerLoad, ShowState, Figure<ElectricCurrent>> draw)
