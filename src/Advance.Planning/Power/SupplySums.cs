@@ -51,8 +51,8 @@ internal sealed class SupplySums(StateDraw draws)
 
     private Figure<ElectricCurrent> SumOf(PowerNode node, string leg, ShowState state, Func<PowerLoad, ShowState, Figure<ElectricCurrent>> draw)
     {
-        var loads = LoadsOn(node, leg).Select(load => (draw(load, state), load.Lag));
-        var others = OthersOn(node).Where(other => draws.Runs(other, state)).Select(other => (Figure.From(other.InUse), (Figure<Angle>?)null));
+        var loads = LoadsOn(node, leg).Select(load => LegDraw.Of(load, draw(load, state)));
+        var others = OthersOn(node).Where(other => draws.Runs(other, state)).Select(other => LegDraw.Plain(draws.Of(other, state)));
         return LegSum.Of($"{node.Name}{(leg.Length > 0 ? " " + leg : "")}, {StateShares.Word(state)}", [.. others, .. loads]);
     }
 
