@@ -112,6 +112,21 @@ public sealed class PowerTests
     }
 
     [Fact]
+    public void A_strip_more_moves_no_strip_that_was_issued()
+    {
+        var brief = PowerGigs.Of([(1, 0, 0)], [0], services: 1, strangers: 0);
+        Brief With(params string[] strips) => brief with
+        {
+            Gig = brief.Gig with { Power = brief.Gig.Power with { Distributions = [.. brief.Gig.Power.Distributions, .. strips.Select(name => PowerGigs.Distribution(name, "strip", "PD1", 0))] } },
+        };
+        var issued = Planner.Plan(With("strip B", "strip D"));
+        Assert.Equal(["strip B PD1 outlet 4", "strip D PD1 outlet 3"], Fed(issued));
+        Assert.Equal(["strip A PD1 outlet 2", "strip B PD1 outlet 4", "strip D PD1 outlet 3"], Fed(Planner.Plan(With("strip A", "strip B", "strip D"), issued.Chosen)));
+    }
+
+    private static IEnumerable<string> Fed(Plan plan) => plan.Power.Distributions.Where(point => point.Name != "PD1").Select(point => $"{point.Name} {point.FedBy!.Name}");
+
+    [Fact]
     public void Boxes_fed_by_anything_at_all_end_in_a_plan() => Gen.Int[0, 6].Array[1, 5].Sample(
         feeds =>
         {
