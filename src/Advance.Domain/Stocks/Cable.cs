@@ -11,5 +11,7 @@ namespace Advance.Domain.Stocks;
 /// <param name="Section">Conductor size or category, as written: <c>2.5 mm2</c>.</param>
 /// <param name="Cores">How many; 0 where it does not matter.</param>
 /// <param name="Rating">What it carries; null where it does not matter.</param>
+/// <param name="Fuse">In its plug; null where there is none.</param>
 public sealed record Cable(
-    string Carries, string From, string To, Given<Length> Length, string Section, int Cores, Given<ElectricCurrent>? Rating);
+    string Carries, string From, string To, Given<Length> Length, string Section, int Cores, Given<ElectricCurrent>? Rating,
+    Given<ElectricCurrent>? Fuse = null);

@@ -10,8 +10,6 @@ namespace Advance.Planning;
 /// <param name="Outlet">The outlet, and all that carries it.</param>
 /// <param name="Chain">What hangs on it, from the outlet on.</param>
 /// <param name="Use">What it carries.</param>
-/// <param name="Leakage">In the protective conductor, all units together.</param>
-/// <param name="Inrush">All units switched on at once, peak.</param>
 /// <param name="Why">Whether the outlet was fixed by hand.</param>
 public sealed record Circuit(
     Address Address,
@@ -19,10 +17,14 @@ public sealed record Circuit(
     SupplyPoint Outlet,
     PowerChain Chain,
     LegUse Use,
-    Figure<ElectricCurrent> Leakage,
-    Figure<ElectricCurrent> Inrush,
     Reason Why)
 {
+    /// <summary>In the protective conductor, all units together.</summary>
+    public Figure<ElectricCurrent> Leakage => Outlet.Leakage;
+
+    /// <summary>All units switched on at once, peak.</summary>
+    public Figure<ElectricCurrent> Inrush => Outlet.Inrush;
+
     /// <summary>The outlet's row in the stock.</summary>
     public OutletRow Row => Outlet.Row!;
 }

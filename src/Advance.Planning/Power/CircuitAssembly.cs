@@ -1,5 +1,7 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
+using Advance.Domain.Stocks;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -19,12 +21,13 @@ internal sealed class CircuitAssembly
     private readonly Choices earlier;
     private readonly List<List<PowerNode>> groups;
     private readonly List<(PowerNode Node, string Leg)> nodes;
+    private readonly List<PowerNode> soundSupplies;
 
     /// <summary>Gathers what is free.</summary>
     public CircuitAssembly(SupplyTree tree, IReadOnlyList<PowerChain> chains, StateDraw draws, Mating mating, Routes routes, Choices earlier)
     {
         this.tree = tree;
-        this.chains = [.. chains.OrderBy(chain => chain.Row?.Number is { IsKnown: true } ? 0 : 1).ThenBy(chain => chain.Address)];
+        this.chains = [.. chains.OrderBy(chain => chain.Row?.Number is { IsKnown: true } ? 0 : 1).ThenBy(Importance).ThenBy(chain => chain.First.Spot?.X ?? double.MaxValue).ThenBy(chain => chain.Address)];
         this.draws = draws;
         this.mating = mating;
         this.routes = routes;
@@ -37,14 +40,14 @@ internal sealed class CircuitAssembly
                 .Select(group => group.ToList()),
         ];
         nodes = [.. tree.Nodes.Where(node => node.Children.Count > 0).SelectMany(node => node.Legs.Select(leg => (node, leg)))];
+        soundSupplies = [.. chains.Where(chain => EarthOf(chain.First) == CircuitEarth.Sound).SelectMany(FixedSupplies).Distinct()];
     }
 
     /// <summary>The address under which the choice of an outlet is remembered.</summary>
     public static Address AddressOf(PowerChain chain) => Address.Of("power") / "feed" / chain.Name;
 
     /// <summary>Solves it and hangs each chain on its outlet.</summary>
-    /// <returns>What was not kept, and whether the answer is proven.</returns>
-    public (IReadOnlyList<GivenUpCircuit> GivenUp, bool IsProven) Hang()
+    public CircuitHanging Hang()
     {
         var answer = CircuitSolver.Solve(new CircuitProblem([.. chains.Select(WishOf)], [.. groups.Select(GroupOf)], [.. nodes.Select(NodeOf)], StateShares.States.Count));
         var free = groups.Select(group => group.ToList()).ToList();
@@ -60,8 +63,22 @@ internal sealed class CircuitAssembly
             }
         }
 
-        return ([.. GivenUp(taken)], answer.IsProven);
+        return new CircuitHanging([.. chains.Where((_, index) => taken[index] is null).Select(chain => new UnfedChain(chain, ReasonOf(chain)))], [.. GivenUp(taken)], answer.IsProven);
     }
+
+    // What is hung first gets the first outlets, so that a wedge more moves no stack.
+    private static int Importance(PowerChain chain) => chain.First switch
+    {
+        { Use: PowerUse.Loudspeaker } => 0,
+        { Use: PowerUse.Lighting } load when IsFixture(load) => 1,
+        { Use: PowerUse.Sound } => 2,
+        { Use: PowerUse.Backline } => 3,
+        { Use: PowerUse.Lighting } => 4,
+        { Use: PowerUse.Monitor } => 5,
+        _ => 6,
+    };
+
+    private static bool IsFixture(PowerLoad load) => load.Piece?.Kind?.Role == Role.Fixture;
 
     private PowerNode? Take(List<PowerNode> free, PowerChain chain, bool isBefore)
     {
@@ -81,7 +98,7 @@ internal sealed class CircuitAssembly
         {
             if (chains[index].Row is { } row && (taken[index] is not { } outlet || !Keeps(outlet, row)))
             {
-                yield return new GivenUpCircuit(row, Names: true, taken[index]?.Name);
+                yield return new GivenUpCircuit(row, tree.Distribution(row.Distribution) is null ? GivenUpReason.NoDistribution : GivenUpReason.NoOutlet, taken[index]?.Name);
             }
         }
     }
@@ -90,28 +107,49 @@ internal sealed class CircuitAssembly
         string.Equals(outlet.Device!.Name, row.Distribution.Trim(), StringComparison.OrdinalIgnoreCase)
         && (row.Number is not { IsKnown: true } number || number.Value == outlet.Number);
 
+    // Where sound was fixed by hand, all of it stays: it is joined by copper.
+    private IEnumerable<PowerNode> FixedSupplies(PowerChain chain) =>
+        chain.Row is { } row ? groups.Select(group => group[0]).Where(outlet => Keeps(outlet, row) && Fits(outlet, chain)).Select(outlet => outlet.Root) : [];
+
+    private bool IsAllowed(PowerNode outlet, PowerChain chain) => Fits(outlet, chain)
+        && (chain.Row is not null || EarthOf(chain.First) != CircuitEarth.Sound || soundSupplies.Count == 0 || soundSupplies.Contains(outlet.Root));
+
+    private UnfedReason ReasonOf(PowerChain chain)
+    {
+        var takes = Takes(chain);
+        var mates = tree.Outlets.Where(outlet => mating.Bridges(outlet.Connector, chain.First.Inlet) is not null).ToList();
+        var volts = mates.Where(outlet => VoltageFit.Volts(outlet.Supply, takes) != false).ToList();
+        return mates.Count == 0 ? UnfedReason.Connector
+            : volts.Count == 0 ? UnfedReason.Voltage
+            : volts.All(outlet => VoltageFit.Hertz(outlet.Supply, takes) == false) ? UnfedReason.Frequency
+            : UnfedReason.NoneLeft;
+    }
+
+    private static Supply? Takes(PowerChain chain) => chain.First.Takes is { } given && given.Is(out var supply) ? supply : null;
+
     private CircuitWish WishOf(PowerChain chain)
     {
         var before = earlier.Of(AddressOf(chain)) is { } port ? groups.FindIndex(group => group.Exists(outlet => outlet.Port.ToString() == port)) : -1;
         var options = Enumerable.Range(0, groups.Count)
-            .Where(group => Fits(groups[group][0], chain))
+            .Where(group => IsAllowed(groups[group][0], chain))
             .Select(group => new CircuitOption(group, Distance(groups[group][0], chain), chain.Row is { } row && Keeps(groups[group][0], row)))
             .ToList();
         return new CircuitWish(
-            chain.Loads.Count, [.. StateShares.States.Select(state => Whole(chain.Loads.Select(load => draws.InUse(load, state))))], EarthOf(chain.First.Use), options, chain.Row is not null, before < 0 ? null : before);
+            chain.Loads.Count, [.. StateShares.States.Select(state => Whole(chain.Loads.Select(load => draws.InUse(load, state))))], EarthOf(chain.First), options, chain.Row is not null, before < 0 ? null : before);
     }
 
-    private static CircuitEarth EarthOf(PowerUse use) => use switch
+    // The desk that runs the lights may stand beside the one that runs the sound.
+    private static CircuitEarth EarthOf(PowerLoad load) => load.Use switch
     {
         PowerUse.Loudspeaker or PowerUse.Monitor or PowerUse.Backline or PowerUse.Sound => CircuitEarth.Sound,
-        PowerUse.Lighting => CircuitEarth.Light,
+        PowerUse.Lighting when IsFixture(load) => CircuitEarth.Light,
         _ => CircuitEarth.Free,
     };
 
     // What is unknown about a thing keeps it from nothing; a rule asks for it.
     private bool Fits(PowerNode outlet, PowerChain chain)
     {
-        var takes = chain.First.Takes is { } given && given.Is(out var supply) ? supply : null;
+        var takes = Takes(chain);
         return mating.Bridges(outlet.Connector, chain.First.Inlet) is not null && VoltageFit.Volts(outlet.Supply, takes) != false && VoltageFit.Hertz(outlet.Supply, takes) != false;
     }
 

@@ -40,7 +40,7 @@ internal sealed class Feeds(
             Hang(node, Exactly(node, wish!), wish!);
         }
 
-        foreach (var (node, wish) in wanted.Where(one => !IsExact(one.Wish!)).OrderBy(one => one.Node.Address))
+        foreach (var (node, wish) in wanted.Where(one => !IsExact(one.Wish!)).OrderBy(one => earlier.Of(AddressOf(one.Node)) is null).ThenBy(one => one.Node.Address))
         {
             Hang(node, Somewhere(node, wish!), wish!);
         }

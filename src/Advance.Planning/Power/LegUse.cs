@@ -9,4 +9,5 @@ namespace Advance.Planning;
 /// <param name="InUse">In use, in the state where that is largest.</param>
 /// <param name="State">That state.</param>
 /// <param name="AtMost">At most, in the state where that is largest.</param>
-public sealed record LegUse(string Leg, Figure<ElectricCurrent> InUse, ShowState State, Figure<ElectricCurrent> AtMost);
+/// <param name="InStates">In use, in each show state.</param>
+public sealed record LegUse(string Leg, Figure<ElectricCurrent> InUse, ShowState State, Figure<ElectricCurrent> AtMost, IReadOnlyList<Figure<ElectricCurrent>> InStates);

@@ -5,22 +5,29 @@ namespace Advance.Planning;
 
 /// <summary>
 /// Puts together what hangs on one outlet: the boxes of a stack, linked from the floor up, and the fixtures of one position, in order; all
-/// else by itself. Common practice, no source: a small stack runs off one circuit.
+/// else by itself. Common practice, no source: a small stack runs off one circuit. A circuit fixed by hand that names several things links
+/// those too.
 /// </summary>
 internal static class PowerChains
 {
-    /// <summary>All chains, in the order of their addresses.</summary>
-    public static IReadOnlyList<PowerChain> Of(Gig gig, IReadOnlyList<PowerLoad> loads)
+    /// <summary>All chains, in the order of their addresses, and the circuits fixed by hand that name nothing, or what cannot be linked.</summary>
+    public static (IReadOnlyList<PowerChain> Chains, IReadOnlyList<GivenUpCircuit> GivenUp) Of(Gig gig, IReadOnlyList<PowerLoad> loads)
     {
         var groups = Groups(gig);
-        return
-        [
-            .. loads
-                .GroupBy(load => groups.GetValueOrDefault(load.Address, (load.Name, load.Address)))
-                .SelectMany(group => Linked([.. group]).Select((part, index) => ChainOf(group.Key, part, index, gig)))
-                .OrderBy(chain => chain.Address),
-        ];
+        var chains = loads
+            .GroupBy(load => groups.GetValueOrDefault(load.Address, (load.Name, load.Address)))
+            .SelectMany(group => Linked([.. group]).Select((part, index) => ChainOf(group.Key, part, index)));
+        var rows = new ChainRows(chains);
+        foreach (var row in gig.Power.Circuits.Where(row => !IsFeed(row, gig)))
+        {
+            rows.Fix(row);
+        }
+
+        return ([.. rows.Chains.OrderBy(chain => chain.Address)], rows.GivenUp);
     }
+
+    private static bool IsFeed(CircuitRow row, Gig gig) =>
+        gig.Power.Distributions.Any(device => string.Equals(device.Name, row.Feeds.Trim(), StringComparison.OrdinalIgnoreCase));
 
     private static Dictionary<Address, (string Name, Address Address)> Groups(Gig gig)
     {
@@ -51,7 +58,7 @@ internal static class PowerChains
         var part = new List<PowerLoad>();
         foreach (var load in loads)
         {
-            if (part.Count > 0 && (part[^1].Link.Length == 0 || part[^1].Link != load.Inlet))
+            if (part.Count > 0 && !ChainRows.Links(part[^1], load))
             {
                 yield return part;
                 part = [];
@@ -63,13 +70,9 @@ internal static class PowerChains
         yield return part;
     }
 
-    private static PowerChain ChainOf((string Name, Address Address) group, List<PowerLoad> loads, int index, Gig gig)
+    private static PowerChain ChainOf((string Name, Address Address) group, List<PowerLoad> loads, int index)
     {
         var (name, address) = index == 0 ? group : ($"{group.Name} {index + 1}", group.Address / (index + 1));
-        return new PowerChain(address, name, loads, gig.Power.Circuits.FirstOrDefault(row => Means(row.Feeds, name, loads)));
+        return new PowerChain(address, name, loads, Row: null);
     }
-
-    private static bool Means(string feeds, string name, List<PowerLoad> loads) =>
-        string.Equals(feeds.Trim(), name, StringComparison.OrdinalIgnoreCase)
-        || (loads.Count == 1 && string.Equals(feeds.Trim(), loads[0].Piece?.Name, StringComparison.OrdinalIgnoreCase));
 }

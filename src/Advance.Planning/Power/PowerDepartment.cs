@@ -2,7 +2,6 @@ using Advance.Domain;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
-using UnitsNet;
 
 namespace Advance.Planning;
 
@@ -32,27 +31,30 @@ public static class PowerDepartment
     {
         var mating = Mating.Of(brief.Stock);
         var tree = SupplyTree.Of(brief, ground, mating, earlier);
-        var chains = PowerChains.Of(brief.Gig, PowerLoads.Of(brief, pieces, ground));
+        var (chains, notNamed) = PowerChains.Of(brief.Gig, PowerLoads.Of(brief, pieces, ground));
         var draws = new StateDraw(brief.Company.Policies, brief.Gig.ShowStates);
-        var (givenUp, isProven) = new CircuitAssembly(tree, chains, draws, mating, routes, earlier).Hang();
+        var hung = new CircuitAssembly(tree, chains, draws, mating, routes, earlier).Hang();
 
         var sums = new SupplySums(draws);
         var circuits = tree.Outlets.Where(outlet => outlet.Chain is not null).Select(outlet => CircuitOf(outlet, sums)).ToList();
-        List<SupplyPoint> points = [.. tree.Services.Select(sums.PointOf), .. tree.Distributions.Select(sums.PointOf)];
+        List<SupplyPoint> services = [.. tree.Services.Select(sums.PointOf)];
+        List<SupplyPoint> distributions = [.. tree.Distributions.Select(sums.PointOf)];
+        List<SupplyPoint> feeders = [.. distributions.Select(point => point.FedBy).OfType<SupplyPoint>().Where(point => point.Service is null).DistinctBy(point => point.Address)];
         return new PowerPlan(
             placed.Pieces,
             placed.Things,
             [.. new PowerLinks(routes).Of(tree)],
-            [.. points.SelectMany(point => point.Figures), .. circuits.SelectMany(FiguresOf)],
+            [.. services.Concat(distributions).Concat(feeders).SelectMany(point => point.Figures), .. circuits.SelectMany(FiguresOf)],
             new Choices([.. tree.Chosen.InOrder, .. circuits.Select(circuit => KeyValuePair.Create(CircuitAssembly.AddressOf(circuit.Chain), circuit.Name))]))
         {
-            Services = [.. tree.Services.Select(sums.PointOf)],
-            Distributions = [.. tree.Distributions.Select(sums.PointOf)],
+            Services = services,
+            Distributions = distributions,
+            Feeders = feeders,
             Circuits = circuits,
-            Unfed = [.. chains.Except(circuits.Select(circuit => circuit.Chain))],
-            GivenUp = [.. givenUp, .. NamingNothing(brief.Gig, chains, tree)],
+            Unfed = hung.Unfed,
+            GivenUp = [.. notNamed, .. hung.GivenUp],
             Faults = tree.Faults,
-            IsProven = isProven,
+            IsProven = hung.IsProven,
         };
     }
 
@@ -69,14 +71,8 @@ public static class PowerDepartment
             point,
             chain,
             point.Legs[0],
-            Total($"{outlet.Name}, leakage", chain.Loads.Select(load => load.Leakage)),
-            Total($"{outlet.Name}, all switched on at once", chain.Loads.Select(load => load.Inrush)),
             chain.Row is { } row ? new Reason.Fixed(row.At) : Reason.Derived.It);
     }
-
-    // Magnitudes: an upper bound, since the currents of several units do not meet in phase.
-    private static Figure<ElectricCurrent> Total(string name, IEnumerable<Figure<ElectricCurrent>> parts) =>
-        Sum.Of(name, "I = Σ Iᵢ", Publication.Arithmetic).PutAll("Iᵢ", parts).Gives(terms => ElectricCurrent.FromAmperes(terms.Values.Sum(part => part.Amperes)));
 
     private static IEnumerable<Stated> FiguresOf(Circuit circuit) =>
     [
@@ -84,8 +80,4 @@ public static class PowerDepartment
         Stated.Of(circuit.Address / "leakage", $"{circuit.Name}, leakage", circuit.Leakage),
         Stated.Of(circuit.Address / "inrush", $"{circuit.Name}, inrush", circuit.Inrush),
     ];
-
-    private static IEnumerable<GivenUpCircuit> NamingNothing(Gig gig, IReadOnlyList<PowerChain> chains, SupplyTree tree) => gig.Power.Circuits
-        .Where(row => !chains.Any(chain => chain.Row == row) && tree.Distribution(row.Feeds) is null)
-        .Select(row => new GivenUpCircuit(row, Names: false, Instead: null));
 }

@@ -17,17 +17,27 @@ public sealed record PowerPlan(
     /// <summary>Distributions, in the order written.</summary>
     public IReadOnlyList<SupplyPoint> Distributions { get; init; } = [];
 
+    /// <summary>Outlets and links of distributions that feed other distributions.</summary>
+    public IReadOnlyList<SupplyPoint> Feeders { get; init; } = [];
+
     /// <summary>Outlets in use, by distribution and number.</summary>
     public IReadOnlyList<Circuit> Circuits { get; init; } = [];
 
     /// <summary>What found no outlet.</summary>
-    public IReadOnlyList<PowerChain> Unfed { get; init; } = [];
+    public IReadOnlyList<UnfedChain> Unfed { get; init; } = [];
 
     /// <summary>Circuits fixed by hand that could not be kept, or name nothing that draws current.</summary>
     public IReadOnlyList<GivenUpCircuit> GivenUp { get; init; } = [];
 
     /// <summary>What is wrong with the feeds of distributions.</summary>
     public IReadOnlyList<FeedFault> Faults { get; init; } = [];
+
+    /// <summary>
+    /// Every place that limits a current of its own: services, outlets, links, and inlets that may carry less than what feeds them lets
+    /// through. An inlet behind a device of its own rating is that device's business.
+    /// </summary>
+    public IEnumerable<SupplyPoint> Limits => Services.Concat(Feeders).Concat(Circuits.Select(circuit => circuit.Outlet))
+        .Concat(Distributions.Where(point => point.Limit.Value is { } own && !(point.FedBy?.Limit.Value is { } before && before.Amperes <= own.Amperes)));
 
     /// <summary>Whether nothing better exists than the outlets chosen.</summary>
     public bool IsProven { get; init; } = true;

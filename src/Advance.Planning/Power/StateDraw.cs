@@ -1,4 +1,5 @@
 using Advance.Domain.Companies;
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Venues;
@@ -15,12 +16,20 @@ internal sealed class StateDraw(Policies policies, IReadOnlyList<ShowStateRow> t
     /// <summary>At most, in a state.</summary>
     public Figure<ElectricCurrent> AtMost(PowerLoad load, ShowState state) => Shared(load, load.AtMost, state);
 
-    /// <summary>Whether somebody else's load runs in a state; where nobody gave the times of a state, it does.</summary>
+    /// <summary>Whether somebody else's load runs in a state; where its time or one of the state's is open, it does.</summary>
     public bool Runs(OtherLoad other, ShowState state)
     {
-        var rows = times.Where(row => row.State == state && row.Time.IsKnown).ToList();
+        var rows = times.Where(row => row.State == state).ToList();
         return other.Time is not { IsKnown: true } when || rows.Count == 0
-            || rows.Any(row => row.Time.Value.From.CompareTo(when.Value.To) < 0 && when.Value.From.CompareTo(row.Time.Value.To) < 0);
+            || rows.Exists(row => !row.Time.Is(out var range) || (range.From.CompareTo(when.Value.To) < 0 && when.Value.From.CompareTo(range.To) < 0));
+    }
+
+    /// <summary>What somebody else's load draws while it runs; whether it runs rests on when.</summary>
+    public Figure<ElectricCurrent> Of(OtherLoad other, ShowState state)
+    {
+        var draw = Figure.From(other.InUse);
+        var whens = times.Where(row => row.State == state).Select(row => row.Time.Doubt).Append(other.Time?.Doubt);
+        return draw with { RestsOn = whens.Aggregate(draw.RestsOn, (sum, doubt) => sum.With(Doubts.Of(doubt))) };
     }
 
     private Figure<ElectricCurrent> Shared(PowerLoad load, Figure<ElectricCurrent> draw, ShowState state) =>

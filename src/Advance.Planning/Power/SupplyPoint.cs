@@ -44,6 +44,18 @@ public sealed record SupplyPoint(
     /// <summary>What arrives here; null where nobody knows.</summary>
     public Supply? Supply { get; init; }
 
+    /// <summary>Every load that hangs on it, also further down.</summary>
+    public IReadOnlyList<PowerLoad> Loads { get; init; } = [];
+
+    /// <summary>In the protective conductor, all units together. Magnitudes: an upper bound, since they do not meet in phase.</summary>
+    public Figure<ElectricCurrent> Leakage => Total($"{Name}, leakage", Loads.Select(load => load.Leakage));
+
+    /// <summary>All units switched on at once, peak.</summary>
+    public Figure<ElectricCurrent> Inrush => Total($"{Name}, all switched on at once", Loads.Select(load => load.Inrush));
+
+    /// <summary>The nearest device that opens by itself: that of an outlet, or the service's; null where nobody knows of one.</summary>
+    public SupplyPoint? Protection => Upwards.FirstOrDefault(point => point.Service is not null || point.Row is { Device.Length: > 0 });
+
     /// <summary>Itself, and what carries it, up to the service.</summary>
     public IEnumerable<SupplyPoint> Upwards
     {
@@ -59,12 +71,18 @@ public sealed record SupplyPoint(
     /// <summary>The service it hangs on; null where nobody knows.</summary>
     public Service? Origin => Upwards.Last().Service;
 
+    /// <summary>Who else hangs on it, to end a sentence with; empty where nobody does.</summary>
+    internal string SharedWords => Service is { SharedWith.Count: > 0 } service ? $"; shared with {string.Join(", ", service.SharedWith.Select(other => other.What))}" : "";
+
     /// <summary>Its numbers, each under its address.</summary>
     internal IEnumerable<Stated> Figures => Legs.SelectMany(use => new[]
     {
         Stated.Of(AddressOf(use.Leg, "in-use"), $"{Name}{(use.Leg.Length > 0 ? " " + use.Leg : "")}, current in use, worst in {StateShares.Word(use.State)}", use.InUse),
         Stated.Of(AddressOf(use.Leg, "at-most"), $"{Name}{(use.Leg.Length > 0 ? " " + use.Leg : "")}, current at most", use.AtMost),
     });
+
+    private static Figure<ElectricCurrent> Total(string name, IEnumerable<Figure<ElectricCurrent>> parts) =>
+        Sum.Of(name, "I = Σ Iᵢ", Publication.Arithmetic).PutAll("Iᵢ", parts).Gives(terms => ElectricCurrent.FromAmperes(terms.Values.Sum(part => part.Amperes)));
 
     private Address AddressOf(string leg, string what) => leg.Length > 0 ? Address / leg / what : Address / what;
 }

@@ -30,6 +30,7 @@ internal sealed class SupplySums(StateDraw draws)
         Row = node.Row,
         Number = node.Number,
         Supply = node.Supply,
+        Loads = [.. node.Legs.SelectMany(leg => LoadsOn(node, leg)).Distinct()],
     };
 
     private static Mark AtOf(PowerNode node) => node.Device?.At ?? node.Service?.At ?? Mark.Nowhere;
@@ -45,13 +46,13 @@ internal sealed class SupplySums(StateDraw draws)
         }
 
         var atMost = StateShares.States.Select(state => SumOf(node, leg, state, draws.AtMost)).ToList();
-        return new LegUse(leg, worst.Sum, worst.State, atMost.Find(sum => sum.Value is null) ?? atMost.MaxBy(sum => sum.Value!.Value.Amperes)!);
+        return new LegUse(leg, worst.Sum, worst.State, atMost.Find(sum => sum.Value is null) ?? atMost.MaxBy(sum => sum.Value!.Value.Amperes)!, [.. inUse.Select(one => one.Sum)]);
     }
 
     private Figure<ElectricCurrent> SumOf(PowerNode node, string leg, ShowState state, Func<PowerLoad, ShowState, Figure<ElectricCurrent>> draw)
     {
-        var loads = LoadsOn(node, leg).Select(load => (draw(load, state), load.Lag));
-        var others = OthersOn(node).Where(other => draws.Runs(other, state)).Select(other => (Figure.From(other.InUse), (Figure<Angle>?)null));
+        var loads = LoadsOn(node, leg).Select(load => LegDraw.Of(load, draw(load, state)));
+        var others = OthersOn(node).Where(other => draws.Runs(other, state)).Select(other => LegDraw.Plain(draws.Of(other, state)));
         return LegSum.Of($"{node.Name}{(leg.Length > 0 ? " " + leg : "")}, {StateShares.Word(state)}", [.. others, .. loads]);
     }
 

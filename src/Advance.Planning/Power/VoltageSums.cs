@@ -47,7 +47,7 @@ internal sealed class VoltageSums(Brief brief, PowerPlan power, CablePlan cables
             .Select(point => Segment($"feeder to {point.Name}", through(Worst(point)), Of(Address.Of("link") / "power" / point.Name)));
         var loads = circuit.Chain.Loads;
         var chain = loads.Select((load, index) => Segment(
-            $"lead to {load.Name}", LegSum.Of($"behind {load.Name}", [.. loads.Skip(index).Select(behind => (drawn(behind), behind.Lag))]), To(load, isFirst: index == 0)));
+            $"lead to {load.Name}", LegSum.Of($"behind {load.Name}", [.. loads.Skip(index).Select(behind => LegDraw.Of(behind, drawn(behind)))]), To(load, isFirst: index == 0)));
         return Sum.Of(name, "ΔU = Σ ΔUᵢ", Iec60364.AnnexG)
             .PutAll("ΔUᵢ", feeders.Concat(chain))
             .Gives(terms => ElectricPotential.FromVolts(terms.Values.Sum(part => part.Volts)));

@@ -15,6 +15,7 @@ internal sealed class CableKeys
     private readonly Func<Row, string?> section;
     private readonly Func<Row, int> cores;
     private readonly Func<Row, Given<ElectricCurrent>?> rating;
+    private readonly Func<Row, Given<ElectricCurrent>?> fuse;
 
     public CableKeys(Keys keys)
     {
@@ -25,12 +26,13 @@ internal sealed class CableKeys
         section = keys.Optional("section", Written.Text, "Of a cable, conductor size or category.");
         cores = keys.Defaulted("cores", Written.Count, 0, "Of a cable, how many cores.", "does not matter");
         rating = keys.Open("rating", Written.Current, "Of a cable, what it carries.");
-        keys.Together(["carries", "end-a", "end-b", "length"], ["section", "cores", "rating"]);
+        fuse = keys.Open("fuse", Written.Current, "Of a mains lead, the fuse in its plug; it protects the lead and what hangs on it.");
+        keys.Together(["carries", "end-a", "end-b", "length"], ["section", "cores", "rating", "fuse"]);
     }
 
     /// <summary>The cable; null where the kind is none.</summary>
     public Cable? Of(Row row) =>
         carries(row) is { } carried && endA(row) is { } a && endB(row) is { } b && length(row) is { } made
-            ? new(carried, a, b, made, section(row) ?? "", cores(row), rating(row))
+            ? new(carried, a, b, made, section(row) ?? "", cores(row), rating(row), fuse(row))
             : null;
 }

@@ -21,10 +21,15 @@ internal sealed class CircuitOverload : Rule<CircuitOverload.Case>
 
     public override Publication Source { get; } = new("IEC 60364-4-43: the device carries the design current", "", "433.1", Standing.FromMemory);
 
-    protected override IEnumerable<Case> Cases(Plan plan) =>
-        from point in plan.Power.Services.Concat(plan.Power.Distributions).Concat(plan.Power.Circuits.Select(circuit => circuit.Outlet))
-        from use in point.Legs
-        select new Case(point, use);
+    protected override IEnumerable<Case> Cases(Plan plan)
+    {
+        var outlets = plan.Power.Circuits.Select(circuit => circuit.Address).ToHashSet();
+        return
+            from point in plan.Power.Limits
+            from use in point.Legs
+            where !IsToldBelow(point, use, outlets)
+            select new Case(point, use);
+    }
 
     protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
         ? new(
@@ -32,9 +37,13 @@ internal sealed class CircuitOverload : Rule<CircuitOverload.Case>
             "Give its rating and the draw of all that hangs on it.",
             $"unknown")
         : new(
-            $"{found.Name}: {found.Use.InUse.Value!.Value} in use ({StateShares.Word(found.Use.State)}), {found.Point.Limit.Value!.Value} allowed.",
+            $"{found.Name}: {found.Use.InUse.Value!.Value} in use ({StateShares.Word(found.Use.State)}), {found.Point.Limit.Value!.Value} allowed{found.Point.SharedWords}.",
             "Move loads to another circuit or service, or have what shares it switched off.",
             $"{found.Use.InUse.Value!.Value} of {found.Point.Limit.Value!.Value}");
+
+    // A draw that nobody knows is told of its circuit, and not again of all that carries it.
+    private static bool IsToldBelow(SupplyPoint point, LegUse use, HashSet<Address> outlets) =>
+        use.InUse.Value is null && point.Limit.Value is not null && !outlets.Contains(point.Address) && point.Loads.Any(load => load.InUse.Value is null);
 
     private static Words Unknown(Case found) => found.Point.Limit.Value is null ? "nobody knows what it may carry" : "nobody knows what all draws that hangs on it";
 

@@ -22,14 +22,22 @@ internal sealed class FixedCircuitGivenUp : Rule<FixedCircuitGivenUp.Case>
 
     protected override IEnumerable<Case> Cases(Plan plan)
     {
-        var given = plan.Power.GivenUp.DistinctBy(one => one.Row).ToDictionary(one => one.Row);
-        return plan.Brief.Gig.Power.Circuits.Select(row => new Case(row, given.GetValueOrDefault(row)));
+        var given = plan.Power.GivenUp.ToLookup(one => one.Row);
+        return plan.Brief.Gig.Power.Circuits.SelectMany(row => given[row].Select(one => new Case(row, one)).DefaultIfEmpty(new Case(row, null)));
     }
 
-    protected override Said Say(Case found) => found.GivenUp switch
+    protected override Said Say(Case found) => found.GivenUp!.Reason switch
     {
-        { Names: false } => new($"{found.Row.Feeds} on {found.Row.Distribution} names nothing that draws current.", "Mend the name: a stack, a lighting position, a unit or a distribution.", $"{found.Row.Feeds}"),
-        { Instead: { } instead } => new($"{found.Row.Feeds} was fixed on {found.Row.Distribution}, and hangs on {instead}.", "Free an outlet there that fits, or fix another.", $"{instead}"),
+        GivenUpReason.NamesNothing => new(
+            $"{found.Row.Feeds} on {found.Row.Distribution} names nothing that draws current.", "Mend the name: a stack, a lighting position, a unit, wedges or a distribution.", $"{found.Row.Feeds}"),
+        GivenUpReason.NoDistribution => new(
+            $"{found.Row.Feeds} was fixed on {found.Row.Distribution}, and there is no such distribution.", "Mend the name, or describe the distribution.", $"{found.Row.Distribution}"),
+        GivenUpReason.FixedBefore => new(
+            $"{found.Row.Feeds} was fixed on {found.Row.Distribution}, and by a row before it.", "Say it once.", $"{found.Row.Feeds}"),
+        GivenUpReason.NotLinked => new(
+            $"{found.GivenUp.What} cannot be linked into {found.Row.Feeds}: no link outlet before it fits its inlet.", "Plan a strip and fix each on an outlet of it, or leave it out of the row.", $"{found.GivenUp.What}"),
+        _ when found.GivenUp.What is { } instead => new(
+            $"{found.Row.Feeds} was fixed on {found.Row.Distribution}, and hangs on {instead}.", "Free an outlet there that fits, or fix another.", $"{instead}"),
         _ => new($"{found.Row.Feeds} was fixed on {found.Row.Distribution}, and has no outlet at all.", "Free an outlet there that fits, or fix another.", $"no outlet"),
     };
 

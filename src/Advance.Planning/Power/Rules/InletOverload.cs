@@ -26,7 +26,7 @@ internal sealed class InletOverload : Rule<InletOverload.Case>
         let first = circuit.Chain.First
         let rating = Connectors.Rating(first.Inlet, new Reason.Fixed(first.Piece?.Kind?.At ?? first.At))
         where rating.Value is not null
-        select new Case(circuit, LegSum.Of($"into {first.Name}", [.. circuit.Chain.Loads.Select(load => (load.InUse, load.Lag))]), rating);
+        select new Case(circuit, LegSum.Of($"into {first.Name}", [.. circuit.Chain.Loads.Select(load => LegDraw.Of(load, load.InUse))]), rating);
 
     protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
         ? new($"{found.Circuit.Chain.First.Name}: nobody knows what it and all behind it draw.", "Write the draws in the stock.", $"unknown")

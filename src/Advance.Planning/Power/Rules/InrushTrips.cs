@@ -20,15 +20,17 @@ internal sealed class InrushTrips : Rule<InrushTrips.Case>
     public override Publication Source { get; } = new("IEC 60898-1: instantaneous tripping from 3, 5 and 10 times the rating for types B, C and D", "", "Table 7", Standing.FromMemory);
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
-        from circuit in plan.Power.Circuits
-        let times = Times(circuit.Row.Device)
-        where times > 0 && circuit.Inrush.Value is not null && circuit.Row.Rating.IsKnown
-        select new Case(circuit, Threshold(circuit, times));
+        from point in plan.Power.Feeders.Concat(plan.Power.Circuits.Select(circuit => circuit.Outlet))
+        let times = Times(point.Row?.Device ?? "")
+        where times > 0 && point.Row!.Rating.IsKnown && point.Loads.Count > 0
+        select new Case(point, RmsOf(point), Threshold(point, times));
 
-    protected override Said Say(Case found) => new(
-        $"{found.Circuit.Name}: {found.Rms.Value!.Value} when all start at once, and {found.Circuit.Row.Device} may open from {found.Most.Value!.Value}.",
-        "Switch on one after the other, a breaker of type C or D, or fewer units on the circuit.",
-        $"{found.Rms.Value!.Value} of {found.Most.Value!.Value}");
+    protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
+        ? new($"{found.Point.Name}: nobody knows what all on it draw when they start.", "Write inrush in the stock.", $"unknown")
+        : new(
+            $"{found.Point.Name}: {found.Rms.Value!.Value} when all start at once, and {found.Point.Row!.Device} may open from {found.Most.Value!.Value}.",
+            "Switch on one after the other, a breaker of type C or D, or fewer units on the circuit.",
+            $"{found.Rms.Value!.Value} of {found.Most.Value!.Value}");
 
     private static int Times(string device) => device.Length == 0 ? 0 : device[0] switch
     {
@@ -38,19 +40,16 @@ internal sealed class InrushTrips : Rule<InrushTrips.Case>
         _ => 0,
     };
 
-    private static Figure<ElectricCurrent> Threshold(Circuit circuit, int times) =>
-        Sum.Of($"{circuit.Name}, lowest instantaneous tripping", "I = k · n", Publication.CommonPractice)
+    private static Figure<ElectricCurrent> Threshold(SupplyPoint point, int times) =>
+        Sum.Of($"{point.Name}, lowest instantaneous tripping", "I = k · n", Publication.CommonPractice)
             .Put("k", Figure.Count(times))
-            .Put("n", Figure.From(circuit.Row.Rating))
+            .Put("n", Figure.From(point.Row!.Rating))
             .Gives((factor, rated) => rated * factor);
 
     // Inrush is given as a peak; a breaker answers to the rms value of the wave.
-    private static Figure<ElectricCurrent> RmsOf(Circuit circuit) =>
-        Sum.Of($"{circuit.Name}, inrush as rms", "I = i / √2", Publication.Arithmetic).Put("i", circuit.Inrush).Gives(peak => peak / Math.Sqrt(2));
+    private static Figure<ElectricCurrent> RmsOf(SupplyPoint point) =>
+        Sum.Of($"{point.Name}, inrush as rms", "I = i / √2", Publication.Arithmetic).Put("i", point.Inrush).Gives(peak => peak / Math.Sqrt(2));
 
-    internal sealed record Case(Circuit Circuit, Figure<ElectricCurrent> Most)
-        : Judgement(Circuit.Address / "inrush", Circuit.Chain.At, RmsOf(Circuit).AtMost(Most), Circuit.Inrush.RestsOn)
-    {
-        public Figure<ElectricCurrent> Rms => RmsOf(Circuit);
-    }
+    internal sealed record Case(SupplyPoint Point, Figure<ElectricCurrent> Rms, Figure<ElectricCurrent> Most)
+        : Judgement(Point.Address / "inrush", Point.At, Rms.AtMost(Most), Rms.RestsOn.With(Most.RestsOn));
 }

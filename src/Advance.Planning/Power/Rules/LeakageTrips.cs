@@ -19,18 +19,21 @@ internal sealed class LeakageTrips : Rule<LeakageTrips.Case>
 
     public override Publication Source { get; } = new("BS 7671: leakage up to 30 % of the rated residual current", "2018", "531.3.2", Standing.Read);
 
-    protected override IEnumerable<Case> Cases(Plan plan) => plan.Power.Circuits
-        .Where(circuit => circuit.Row.Residual.IsKnown)
-        .Select(circuit => new Case(circuit, Most(circuit)));
+    // A device that nobody knows is asked for by another rule.
+    protected override IEnumerable<Case> Cases(Plan plan) =>
+        from point in plan.Power.Services.Concat(plan.Power.Feeders).Concat(plan.Power.Circuits.Select(circuit => circuit.Outlet))
+        let residual = point.Service?.ResidualProtection ?? point.Row?.Residual
+        where residual is { IsKnown: true } known && known.Value.Amperes > 0 && point.Loads.Count > 0
+        select new Case(point, Figure.From(residual.Value));
 
     protected override Said Say(Case found) => new(
-        $"{found.Circuit.Name}: {found.Circuit.Leakage.Value!.Value} of leakage behind {found.Circuit.Row.Residual.Value}; {found.Most.Value!.Value} is good practice.",
+        $"{found.Point.Name}: {found.Point.Leakage.Value!.Value} of leakage behind {found.Residual.Value!.Value}; {Most(found.Residual).Value!.Value} is good practice.",
         "Spread the units over more circuits.",
-        $"{found.Circuit.Leakage.Value!.Value} of {found.Most.Value!.Value}");
+        $"{found.Point.Leakage.Value!.Value} of {Most(found.Residual).Value!.Value}");
 
-    private static Figure<ElectricCurrent> Most(Circuit circuit) =>
-        Sum.Of("leakage allowed", "I = 0.3 · n", Publication.CommonPractice).Put("n", Figure.From(circuit.Row.Residual)).Gives(rated => rated * 0.3);
+    private static Figure<ElectricCurrent> Most(Figure<ElectricCurrent> residual) =>
+        Sum.Of("leakage allowed", "I = 0.3 · n", Publication.CommonPractice).Put("n", residual).Gives(rated => rated * 0.3);
 
-    internal sealed record Case(Circuit Circuit, Figure<ElectricCurrent> Most)
-        : Judgement(Circuit.Address / "leakage", Circuit.Chain.At, Circuit.Leakage.AtMost(Most), Circuit.Leakage.RestsOn);
+    internal sealed record Case(SupplyPoint Point, Figure<ElectricCurrent> Residual)
+        : Judgement(Point.Address / "leakage", Point.At, Point.Leakage.AtMost(Most(Residual)), Point.Leakage.RestsOn.With(Residual.RestsOn));
 }

@@ -25,7 +25,7 @@ internal sealed class LinkOverload : Rule<LinkOverload.Case>
         from circuit in plan.Power.Circuits
         from index in Enumerable.Range(0, circuit.Chain.Loads.Count - 1)
         let behind = circuit.Chain.Loads.Skip(index + 1).ToList()
-        select new Case(circuit.Chain.Loads[index], LegSum.Of($"behind {circuit.Chain.Loads[index].Name}", [.. behind.Select(load => (load.InUse, load.Lag))]));
+        select new Case(circuit.Chain.Loads[index], LegSum.Of($"behind {circuit.Chain.Loads[index].Name}", [.. behind.Select(load => LegDraw.Of(load, load.InUse))]));
 
     protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
         ? new($"{found.Load.Name}: nobody knows what its link outlet may carry, or what hangs behind it.", "Write link-carries and the draws in the stock.", $"unknown")

@@ -23,14 +23,14 @@ internal sealed class NearlyFull : Rule<NearlyFull.Case>
     {
         var share = Figure.Policy("circuit-use", plan.Brief.Company.Policies.CircuitUse);
         return
-            from point in plan.Power.Services.Concat(plan.Power.Distributions).Concat(plan.Power.Circuits.Select(circuit => circuit.Outlet))
+            from point in plan.Power.Limits
             from use in point.Legs
             where use.InUse.Value is not null && point.Limit.Value is not null
             select new Case(point, use, Comfort(point, share));
     }
 
     protected override Said Say(Case found) => new(
-        $"{found.Point.Name}: {found.Use.InUse.Value!.Value} in use ({StateShares.Word(found.Use.State)}) of {found.Point.Limit.Value!.Value}; more than {found.Most.Value!.Value} is a concern.",
+        $"{found.Point.Name}: {found.Use.InUse.Value!.Value} in use ({StateShares.Word(found.Use.State)}) of {found.Point.Limit.Value!.Value}; more than {found.Most.Value!.Value} is a concern{found.Point.SharedWords}.",
         "Move loads to another circuit or service, or have what shares it switched off.",
         $"{found.Use.InUse.Value!.Value} of {found.Point.Limit.Value!.Value}");
 

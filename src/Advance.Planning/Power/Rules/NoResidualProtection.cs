@@ -1,5 +1,6 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Stocks;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -21,21 +22,41 @@ internal sealed class NoResidualProtection : Rule<NoResidualProtection.Case>
 
     public override Publication Source { get; } = new("IEC 60364-4-41: 30 mA for socket-outlets up to 32 A", "", "411.3.3", Standing.Read);
 
+    private const double MostForHands = 32;
+
+    private static readonly Figure<ElectricCurrent> None = new(null, Domain.Facts.Doubts.None, Reason.Derived.It);
+
     private static readonly Figure<ElectricCurrent> Most = new(ElectricCurrent.FromAmperes(0.03), Domain.Facts.Doubts.None, Reason.Derived.It);
 
-    // Any device on the way will do; the service's own is asked for last.
+    // Any device on the way will do. Where 60 Hz runs, other rules hold, with devices that trip earlier.
     protected override IEnumerable<Case> Cases(Plan plan) => plan.Power.Circuits
+        .Where(circuit => IsForHands(circuit.Row) && !(circuit.Outlet.Supply?.Frequencies.Any(frequency => frequency.Hertz == 60) ?? false))
         .GroupBy(circuit => circuit.Outlet.Device!)
-        .Select(group => new Case(group.First(), Best(group.First())));
+        .Select(group => group.Select(circuit => new Case(circuit, Finest(circuit))).OrderByDescending(found => Rank(found.Verdict)).First());
 
     protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
-        ? new($"{found.Circuit.Outlet.Device!.Name}: nobody knows of a residual-current device before its outlets.", "Write residual in the stock, or residual-protection of the service.", $"unknown")
-        : new($"{found.Circuit.Outlet.Device!.Name}: {found.Best.Value!.Value} is the finest residual-current device before its outlets, {Most.Value!.Value} is asked for.", "Bring a distribution with 30 mA devices.", $"{found.Best.Value!.Value}");
+        ? new($"{found.Box}: nobody knows of a residual-current device before its outlets.", "Write residual in the stock, or residual-protection of the service.", $"unknown")
+        : found.Finest.Value!.Value.Amperes == 0
+        ? new($"{found.Box}: no residual-current device before its outlets, {Most.Value!.Value} is asked for.", "Bring a distribution with 30 mA devices.", $"none")
+        : new($"{found.Box}: {found.Finest.Value!.Value} is the finest residual-current device before its outlets, {Most.Value!.Value} is asked for.", "Bring a distribution with 30 mA devices.", $"{found.Finest.Value!.Value}");
 
-    private static Figure<ElectricCurrent> Best(Circuit circuit)
+    // Larger connectors feed other boxes.
+    private static bool IsForHands(OutletRow row) => !row.Rating.Is(out var rating) || rating.Amperes <= MostForHands;
+
+    private static int Rank(Verdict verdict) => verdict switch
+    {
+        Verdict.Fails => 2,
+        Verdict.CannotBeJudged => 1,
+        _ => 0,
+    };
+
+    // Nought is written for none: it is the finest only where there is no other.
+    private static Figure<ElectricCurrent> Finest(Circuit circuit)
     {
         var all = circuit.Outlet.Upwards.SelectMany(Devices).ToList();
-        return all.Where(device => device.Value is not null).MinBy(device => device.Value!.Value.Amperes) ?? all[^1];
+        var real = all.Where(device => device.Value is { Amperes: > 0 }).MinBy(device => device.Value!.Value.Amperes);
+        var open = all.FirstOrDefault(device => device.Value is null);
+        return real is not null && real.AtMost(Most) == Verdict.Holds ? real : open ?? real ?? all.FirstOrDefault() ?? None;
     }
 
     private static IEnumerable<Figure<ElectricCurrent>> Devices(SupplyPoint point)
@@ -51,6 +72,12 @@ internal sealed class NoResidualProtection : Rule<NoResidualProtection.Case>
         }
     }
 
-    internal sealed record Case(Circuit Circuit, Figure<ElectricCurrent> Best)
-        : Judgement(Address.Of("power") / Circuit.Outlet.Device!.Name / "residual", Circuit.Outlet.At, Best.AtMost(Most), Best.RestsOn);
+    private static Verdict Judge(Figure<ElectricCurrent> finest) =>
+        finest.Value is { Amperes: 0 } ? Verdict.Fails : finest.AtMost(Most);
+
+    internal sealed record Case(Circuit Circuit, Figure<ElectricCurrent> Finest)
+        : Judgement(Address.Of("power") / Circuit.Outlet.Device!.Name / "residual", Circuit.Outlet.At, Judge(Finest), Finest.RestsOn)
+    {
+        public string Box => Circuit.Outlet.Device!.Name;
+    }
 }

@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
 using UnitsNet;
@@ -22,13 +23,16 @@ internal sealed class ResidualNotSelective : Rule<ResidualNotSelective.Case>
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from circuits in plan.Power.Circuits.GroupBy(circuit => circuit.Outlet.Device!)
         let circuit = circuits.First()
-        where circuit.Row.Residual.IsKnown && circuit.Outlet.Origin is { ResidualProtection.IsKnown: true }
+        where IsDevice(circuit.Row.Residual) && circuit.Outlet.Origin is { } origin && IsDevice(origin.ResidualProtection)
         select new Case(circuit, Figure.From(circuit.Row.Residual), Figure.From(circuit.Outlet.Origin!.ResidualProtection));
 
     protected override Said Say(Case found) => new(
         $"{found.Circuit.Outlet.Device!.Name}: {found.Own.Value!.Value} behind {found.Before.Value!.Value} of service {found.Circuit.Outlet.Origin!.Name}, where three times as much and a delay part them.",
         "Ask for a delayed device at the service, or know where it is reset.",
         $"{found.Own.Value!.Value} behind {found.Before.Value!.Value}");
+
+    // Nought is written for none.
+    private static bool IsDevice(Given<ElectricCurrent> residual) => residual.Is(out var rated) && rated.Amperes > 0;
 
     private static Verdict Judge(Figure<ElectricCurrent> own, Figure<ElectricCurrent> before) =>
         before.Value!.Value.Amperes >= 3 * own.Value!.Value.Amperes ? Verdict.Holds : Verdict.Fails;

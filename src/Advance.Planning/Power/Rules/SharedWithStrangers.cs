@@ -19,16 +19,19 @@ internal sealed class SharedWithStrangers : Rule<SharedWithStrangers.Case>
 
     public override Publication Source => Publication.CommonPractice;
 
+    // Where the service is full, that is told, and with whom it is shared.
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from point in plan.Power.Services
-        let isUsed = plan.Power.Circuits.Any(circuit => circuit.Outlet.Origin == point.Service)
-        where isUsed
-        select new Case(point, point.Service!.SharedWith.Count > 0 ? Verdict.Fails : Verdict.Holds);
+        where plan.Power.Circuits.Any(circuit => circuit.Outlet.Origin == point.Service)
+        select new Case(point, point.Service!.SharedWith.Count > 0 && !IsFull(point, plan.Brief.Company.Policies.CircuitUse) ? Verdict.Fails : Verdict.Holds);
 
     protected override Said Say(Case found) => new(
         $"{found.Point.Name} is shared with {string.Join(", ", found.Point.Service!.SharedWith.Select(other => other.What))}.",
         "Have a service of your own, or agree in writing what is off when.",
         $"{string.Join(", ", found.Point.Service!.SharedWith.Select(other => other.What))}");
+
+    private static bool IsFull(SupplyPoint point, double percent) =>
+        point.Legs.Any(use => use.InUse.Value is { } current && point.Limit.Value is { } limit && current.Amperes > limit.Amperes * percent / 100);
 
     internal sealed record Case(SupplyPoint Point, Verdict Verdict)
         : Judgement(Point.Address / "shared", Point.Service!.At, Verdict, Point.Service!.SharedWith.Aggregate(Doubts.None, (sum, other) => sum.With(Doubts.Of(other.InUse.Doubt))));

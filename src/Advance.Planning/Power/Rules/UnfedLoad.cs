@@ -11,22 +11,23 @@ internal sealed class UnfedLoad : Rule<UnfedLoad.Case>
 
     public override Severity Severity => Severity.Stop;
 
-    public override string Catches => "Something that needs mains has no outlet: none is left, none fits, or no distribution is described.";
+    public override string Catches => "Something that needs mains has no outlet: all that fit are taken.";
 
     public override string Why => "It stays dark, and is found at line check.";
 
-    public override string Cures => "Bring another distribution or strip, an adapter that fits, or say from where the load is fed.";
+    public override string Cures => "Bring another distribution or strip, or link units that hand the mains on.";
 
     public override Publication Source => Publication.Arithmetic;
 
-    // Where nobody has said a word about power, that is one question and not as many as there are units.
+    // Where nobody has said a word about power, that is one question and not as many as there are units. What fits nowhere is told by others.
     protected override IEnumerable<Case> Cases(Plan plan) => plan.Power.Distributions.Count == 0
         ? []
-        : plan.Power.Unfed.Select(chain => new Case(chain, Verdict.Fails)).Concat(plan.Power.Circuits.Select(circuit => new Case(circuit.Chain, Verdict.Holds)));
+        : plan.Power.Unfed.Where(unfed => unfed.Reason == UnfedReason.NoneLeft).Select(unfed => new Case(unfed.Chain, Verdict.Fails))
+            .Concat(plan.Power.Circuits.Select(circuit => new Case(circuit.Chain, Verdict.Holds)));
 
     protected override Said Say(Case found) => new(
         $"{found.Chain.Name}: no outlet{(found.Chain.First.Inlet.Length > 0 ? $" for {found.Chain.First.Inlet}" : "")} is left.",
-        "Bring another distribution or strip, or an adapter that fits.",
+        "Bring another distribution or strip, or link units that hand the mains on.",
         $"{found.Chain.Name}");
 
     internal sealed record Case(PowerChain Chain, Verdict Verdict)

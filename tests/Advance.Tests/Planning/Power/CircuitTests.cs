@@ -13,15 +13,24 @@ public sealed class CircuitTests
     public void So_it_is_with_eight_loads() => CircuitProblems.Eight.Sample(IsBest, iter: 15);
 
     [Fact]
-    public void The_solver_says_the_same_where_matching_would_do() => CircuitProblems.Any.Where(IsProvenByBounds).Sample(
-        problem =>
-        {
-            var answer = CircuitSolver.Solve(problem);
-            var searched = CircuitSolver.Search(problem, [.. problem.Wishes.Select(_ => (CircuitOption?)null)], WorstScore);
-            Assert.True(searched.IsProven);
-            Assert.Equal(answer.Taken, searched.Taken);
-        },
-        iter: 60);
+    public void The_solver_says_the_same_where_matching_would_do()
+    {
+        var proven = 0;
+        CircuitProblems.Any.Select(WithoutLimits).Sample(
+            problem =>
+            {
+                var answer = CircuitSolver.Solve(problem);
+                var searched = CircuitSolver.Search(problem, [.. problem.Wishes.Select(_ => (CircuitOption?)null)], WorstScore);
+                Assert.True(searched.IsProven);
+                Assert.Equal(answer.Taken, searched.Taken);
+                if (IsProvenByBounds(problem))
+                {
+                    Interlocked.Increment(ref proven);
+                }
+            },
+            iter: 60);
+        Assert.NotEqual(0, proven);
+    }
 
     [Fact]
     public void Matching_alone_is_the_best_where_nothing_has_a_limit() => CircuitProblems.Any.Select(WithoutLimits).Sample(
