@@ -5,7 +5,7 @@ namespace Advance.Planning;
 
 /// <summary>
 /// Gives tasks to people: whenever somebody is free, the first task of the list that may start and has at least half of its hands gets up to
-/// all of them. Fewer hands take longer. The one with the skill leads; else the first as written.
+/// all of them. Fewer hands take longer. Where anybody called has the skill that a task asks for, one of them leads it; else the first as written.
 /// </summary>
 internal sealed class Rota
 {
@@ -72,10 +72,9 @@ internal sealed class Rota
             return true;
         }
 
-        var free = workers.Where(worker => freeFrom[worker] <= moment)
-            .OrderBy(worker => worker.Skills.Contains(task.Skill, StringComparer.OrdinalIgnoreCase) ? 0 : 1)
-            .Take(task.Hands).ToList();
-        if (free.Count < Math.Min((task.Hands + 1) / 2, workers.Count))
+        var free = workers.Where(worker => freeFrom[worker] <= moment).OrderBy(worker => Has(worker, task.Skill) ? 0 : 1).Take(task.Hands).ToList();
+        var lacksLead = workers.Any(worker => Has(worker, task.Skill)) && !free.Exists(worker => Has(worker, task.Skill));
+        if (lacksLead || free.Count < Math.Min((task.Hands + 1) / 2, workers.Count))
         {
             return false;
         }
@@ -83,6 +82,8 @@ internal sealed class Rota
         Take(task, moment, work.Minutes / free.Count, free);
         return true;
     }
+
+    private static bool Has(Worker worker, string skill) => worker.Skills.Contains(skill, StringComparer.OrdinalIgnoreCase);
 
     private bool IsDone(Address address, int moment) =>
         tasks.FirstOrDefault(task => task.Address == address) is { } before && turns.TryGetValue(before, out var turn) && turn.End.Minutes <= moment;

@@ -27,7 +27,7 @@ public sealed record LoadPlan(Figure<Mass> Weight, Figure<int> Pieces, IReadOnly
     /// <summary>Its numbers, each under its address.</summary>
     public IReadOnlyList<Stated> Figures =>
     [
-        Stated.Of(Address.Of("load") / "weight", "weight of all that is pulled", Weight),
+        Stated.Of(Address.Of("load") / "weight", "weight of all that is pulled, without cases", Weight),
         Stated.Of(Address.Of("load") / "pieces", "pieces pulled", Pieces),
         Stated.Of(Address.Of("load") / "gross", "weight of the load with its cases", Gross),
         Stated.Of(Address.Of("load") / "units", "cases and loose pieces", Units),

@@ -77,6 +77,15 @@ public sealed class RotaTests
         Assert.Equal("Person 1", plan.Crew.Tasks.Single(task => task.Job == Job.DriveCheck).Who[0]);
     }
 
+    // Person 1 comes at 16:00 and alone can check the drive; the others have built the stack long before.
+    [Fact]
+    public void A_task_waits_for_the_one_who_can_do_it()
+    {
+        var plan = Planner.Plan(Of(0, 0, 1, [14 * 60, 16 * 60, 14 * 60], 0, 0));
+        var check = plan.Crew.Tasks.Single(task => task.Job == Job.DriveCheck);
+        Assert.Equal((Moment.At(16, 0), "Person 1"), (check.Start, check.Who[0]));
+    }
+
     [Fact]
     public void With_nobody_called_there_is_work_but_no_time()
     {
