@@ -19,7 +19,7 @@ public sealed class ExplainTests : IDisposable
     {
         var run = CommandLine.Run("explain", gig, "load/weight");
         Assert.Equal(0, run.Code);
-        Assert.StartsWith("load/weight: weight of all that is pulled", run.Output);
+        Assert.StartsWith("load/weight: weight of all that is pulled, without cases, 40 kg\n", run.Output);
         Assert.Contains("w = t · m · (1 + g / 100)", run.Output);
         Assert.Contains("m = 20 kg, gig/stock.yaml:2:59, weighed or measured", run.Output);
         Assert.Contains("g = 0, policy weight-margin", run.Output);
