@@ -17,5 +17,6 @@ internal static class SheetList
         ("input-list", plan => plan.Brief.Gig.Acts.Count > 0 ? InputListViews.Of(plan) : null),
         ("running-order", RunningOrderViews.Of),
         ("pull-list", PullListViews.Of),
+        ("workings", WorkingsViews.Of),
     ];
 }
