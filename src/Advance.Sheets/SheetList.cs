@@ -14,6 +14,7 @@ internal static class SheetList
     [
         ("open-questions", OpenQuestionsViews.Of),
         ("stage-plot", plan => plan.Stage.Stages.Count > 0 ? StagePlotViews.Of(plan) : null),
+        ("act-letter", ActLetterViews.Of),
         ("input-list", plan => plan.Brief.Gig.Acts.Count > 0 ? InputListViews.Of(plan) : null),
         ("stage-box-card", StageBoxCardViews.Of),
         ("running-order", RunningOrderViews.Of),
