@@ -32,10 +32,11 @@ public static class BriefReader
         var stock = StockOf(root, yaml, reader);
 
         var earlier = IssueFile.Read(files, gigPath, reader.Findings);
+        var own = company?.Folder is { } folder ? CompanyFiles.Read(files, folder, reader.Findings) : CompanyFiles.None;
         var findings = InOrder(reader.Findings);
         var isWhole = gig is not null && venue is not null && company is not null && stock is not null
             && findings.All(finding => finding.Severity < Severity.Error);
-        return new(isWhole ? new Brief(gig!, venue!, company!, stock!) { OpenQuestions = questions } : null, findings, reader.Sources, earlier);
+        return new(isWhole ? new Brief(gig!, venue!, company!, stock!) { OpenQuestions = questions } : null, findings, reader.Sources, earlier) { CompanyFiles = own };
     }
 
     private static T? Named<T>(Node? gig, string key, T otherwise, Shape<T> shape, YamlFiles yaml, Reader reader)

@@ -1,6 +1,7 @@
 using Advance.Domain;
 using Advance.Domain.Findings;
 using Advance.Domain.Issues;
+using Advance.Reading.Companies;
 using Advance.Reading.Files;
 
 namespace Advance.Reading;
@@ -10,4 +11,8 @@ namespace Advance.Reading;
 /// <param name="Findings">Everything wrong in all files, in the order of files, lines and columns, each once.</param>
 /// <param name="Sources">The files that were read, for quoting lines.</param>
 /// <param name="Earlier">The issue before this one, kept beside the gig; null before the first.</param>
-public sealed record BriefReading(Brief? Brief, IReadOnlyList<Finding> Findings, Sources Sources, LastIssue? Earlier = null);
+public sealed record BriefReading(Brief? Brief, IReadOnlyList<Finding> Findings, Sources Sources, LastIssue? Earlier = null)
+{
+    /// <summary>What the company puts in the place of what is shipped.</summary>
+    public CompanyFiles CompanyFiles { get; init; } = CompanyFiles.None;
+}

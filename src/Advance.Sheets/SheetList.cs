@@ -12,8 +12,13 @@ internal static class SheetList
     /// <summary>All others; a view is null where the gig has nothing for the sheet.</summary>
     public static readonly IReadOnlyList<(string Template, Func<Plan, object?> View)> Others =
     [
+        ("open-questions", OpenQuestionsViews.Of),
         ("stage-plot", plan => plan.Stage.Stages.Count > 0 ? StagePlotViews.Of(plan) : null),
+        ("act-letter", ActLetterViews.Of),
         ("input-list", plan => plan.Brief.Gig.Acts.Count > 0 ? InputListViews.Of(plan) : null),
+        ("stage-box-card", StageBoxCardViews.Of),
+        ("running-order", RunningOrderViews.Of),
         ("pull-list", PullListViews.Of),
+        ("workings", WorkingsViews.Of),
     ];
 }

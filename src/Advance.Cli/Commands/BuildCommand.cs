@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Advance.Cli.Findings;
 using Advance.Cli.Output;
-using Advance.Domain.Findings;
 using Advance.Planning;
 using Advance.Sheets;
 
@@ -53,12 +52,12 @@ internal static class BuildCommand
             return planned.ExitCode;
         }
 
-        return Write(terminal, plan, planned.Findings, output ?? Path.Combine(GigArgument.FolderOf(gig), "package"), request);
+        return Write(terminal, plan, planned, output ?? Path.Combine(GigArgument.FolderOf(gig), "package"), request);
     }
 
-    private static int Write(Terminal terminal, Plan plan, IReadOnlyList<Finding> findings, string folder, PackageRequest request)
+    private static int Write(Terminal terminal, Plan plan, Planned planned, string folder, PackageRequest request)
     {
-        var package = PackageBuilder.Build(plan, request, CompanyFolder.None);
+        var package = PackageBuilder.Build(plan, request, planned.Company);
         if (package.Files.Count == 0)
         {
             terminal.Complain(package.Faults, "Nothing was written.");
@@ -77,7 +76,7 @@ internal static class BuildCommand
         }
 
         terminal.Say($"{folder}: {string.Join(", ", package.Files.Select(file => file.Name))}");
-        terminal.Say($"{package.Sheets.Count} sheets. {Total.Of(findings)}");
+        terminal.Say($"{package.Sheets.Count} sheets. {Total.Of(planned.Findings)}");
         return ExitCode.Done;
     }
 }

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Advance.Cli.Findings;
 using Advance.Cli.Output;
-using Advance.Domain.Findings;
 using Advance.Domain.Issues;
 using Advance.Domain.Wording;
 using Advance.Planning;
@@ -40,7 +39,7 @@ internal static class IssueCommand
             return ExitCode.Stopped;
         }
 
-        return Write(terminal, gig, plan, planned.Findings);
+        return Write(terminal, gig, plan, planned);
     }
 
     private static (string Why, string Cure)? Refusal(Plan plan, Planned planned)
@@ -63,9 +62,9 @@ internal static class IssueCommand
             : null;
     }
 
-    private static int Write(Terminal terminal, string gig, Plan plan, IReadOnlyList<Finding> findings)
+    private static int Write(Terminal terminal, string gig, Plan plan, Planned planned)
     {
-        var package = PackageBuilder.Build(plan, PackageRequest.Everything, CompanyFolder.None);
+        var package = PackageBuilder.Build(plan, PackageRequest.Everything, planned.Company);
         if (package.Files.Count == 0)
         {
             terminal.Complain(package.Faults, "Nothing was issued.");
@@ -85,7 +84,7 @@ internal static class IssueCommand
             terminal.Complain(package.Faults, "The package was written all the same.");
         }
 
-        terminal.Say($"Revision {revision} is issued: {package.Sheets.Count} sheets in {Path.Combine(folder, Folder)}, the plan kept in {IssueFile.Name}. {Total.Of(findings)}");
+        terminal.Say($"Revision {revision} is issued: {package.Sheets.Count} sheets in {Path.Combine(folder, Folder)}, the plan kept in {IssueFile.Name}. {Total.Of(planned.Findings)}");
         return ExitCode.Done;
     }
 

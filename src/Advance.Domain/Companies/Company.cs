@@ -21,6 +21,9 @@ public sealed record Company
     /// <summary>Path of a picture, relative to the folder of the gig's tree; null for none.</summary>
     public string? Logo { get; init; }
 
+    /// <summary>Path of the folder with its own templates and fonts, relative to the folder of the gig's tree; null for none.</summary>
+    public string? Folder { get; init; }
+
     /// <summary>The paper it prints on.</summary>
     public PaperSize Paper { get; init; } = PaperSize.A4;
 

@@ -18,6 +18,7 @@ internal static class CompanyShape
         var address = keys.Defaulted("address", Written.Text, "", "One line.", "not said");
         var contacts = keys.Any("contacts", Written.TableOfThings(ContactShape.It, "name"), "People of the company.");
         var logo = keys.Optional("logo", Written.Picture, "A picture, as a path from this file.");
+        var folder = keys.Optional("folder", Written.Picture, "A folder with its own sheets, partials and fonts, as a path from this file; each takes the place of what is shipped under its name.");
         var paper = keys.Defaulted("paper", PaperShape.It, (Size: PaperSize.A4, Units: UnitSystem.Metric), "What it prints on, and in which units.", "A4, metric");
         var colours = keys.Defaulted("conductor-colours", Colours, "IEC 60445", "Colours of conductors.", "IEC 60445");
         var numbering = keys.Defaulted("numbering", Written.Facts, NoNumbering, "Which way things are counted, by kind of thing.", "not said");
@@ -29,6 +30,7 @@ internal static class CompanyShape
             Address = address(row),
             Contacts = contacts(row),
             Logo = logo(row),
+            Folder = folder(row),
             Paper = paper(row).Size,
             Units = paper(row).Units,
             ConductorColours = colours(row),

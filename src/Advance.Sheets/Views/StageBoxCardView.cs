@@ -1,0 +1,21 @@
+namespace Advance.Sheets.Views;
+
+/// <summary>The card in the lid of one stage box, sorted by port.</summary>
+/// <param name="Id">Of the sheet.</param>
+/// <param name="Box">Its name.</param>
+/// <param name="Place">Where it stands.</param>
+/// <param name="Acts">Their names, in running order; a column each.</param>
+/// <param name="Inputs">Every port, free ones in a row as one line.</param>
+/// <param name="Outputs">Every port, free ones in a row as one line.</param>
+/// <param name="RestsOn">The open questions that may move a line.</param>
+public sealed record StageBoxCardView(
+    string Id, string Box, Cell Place, IReadOnlyList<string> Acts, IReadOnlyList<StageBoxCardView.Line> Inputs, IReadOnlyList<StageBoxCardView.Line> Outputs, Cell RestsOn)
+{
+    /// <summary>One port.</summary>
+    /// <param name="Port">Its number, or those of several free ones.</param>
+    /// <param name="House">What is on it for every act; blank for nothing.</param>
+    /// <param name="Acts">What each act has on it.</param>
+    /// <param name="Lead">Label of the lead.</param>
+    /// <param name="Phantom">Whether 48 V is on.</param>
+    public sealed record Line(Cell Port, Cell House, IReadOnlyList<Cell> Acts, Cell Lead, Cell Phantom);
+}
