@@ -9,6 +9,7 @@ namespace Advance.Sheets.Views;
 /// <param name="WeBring">Microphones, DIs, stands and wedges, by kind.</param>
 /// <param name="Mixes">What it hears.</param>
 /// <param name="Questions">What it must still answer.</param>
+/// <param name="RestsOn">The open questions that move who brings what; blank where there is none.</param>
 public sealed record ActLetterView(
     string Id,
     string Act,
@@ -17,7 +18,8 @@ public sealed record ActLetterView(
     IReadOnlyList<Cell> YouBring,
     IReadOnlyList<ActLetterView.Brought> WeBring,
     IReadOnlyList<ActLetterView.Mix> Mixes,
-    IReadOnlyList<ActLetterView.Question> Questions)
+    IReadOnlyList<ActLetterView.Question> Questions,
+    Cell RestsOn)
 {
     /// <summary>A line of the day.</summary>
     public sealed record Time(Cell At, Cell What, Cell Where);

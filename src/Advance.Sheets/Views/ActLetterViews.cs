@@ -29,7 +29,8 @@ internal static class ActLetterViews
             [.. Brought(act, lines, cells)],
             [.. Ours(act, plan)],
             [.. act.Mixes.OrderBy(mix => mix.Numbers).Select(mix => MixOf(mix, cells))],
-            [.. plan.Brief.OpenQuestions.Where(doubt => doubt.Who == act.Name).Select(doubt => QuestionOf(doubt, plan, cells))]);
+            [.. plan.Brief.OpenQuestions.Where(doubt => doubt.Who == act.Name).Select(doubt => QuestionOf(doubt, plan, cells))],
+            Cells.Head(lines.Aggregate(Doubts.None, (sum, line) => sum.With(line.RestsOn))));
     }
 
     private static IEnumerable<PairView> Facts(Act act, List<PatchLine> lines, Plan plan, Cells cells)
