@@ -1,6 +1,5 @@
 using Advance.Paper.Tree;
 using Advance.Planning;
-using Advance.Sheets.Drawings;
 using Advance.Sheets.Markup;
 using Advance.Sheets.Templating;
 using Advance.Sheets.Views;
@@ -25,7 +24,7 @@ internal sealed class Composer
         this.plan = plan;
         this.request = request;
         engine = new TemplateEngine(TemplateLibrary.Shipped.With(company.Templates));
-        drawings = [new Drawing("stage-plot", ["stage", "act"], DrawStage)];
+        drawings = DrawingList.Of(plan);
     }
 
     /// <summary>The sheets that were asked for, with the day sheet in front.</summary>
@@ -83,12 +82,5 @@ internal sealed class Composer
         {
             faults.Add($"There is no reader {reader}. {NearestName.Cure(reader, [.. readers.Order(StringComparer.Ordinal)])}".TrimEnd());
         }
-    }
-
-    private Paper.Pictures.Scene? DrawStage(IReadOnlyDictionary<string, string> told)
-    {
-        var stage = plan.Stage.Stages.FirstOrDefault(stage => stage.Name == told.GetValueOrDefault("stage", ""));
-        var act = told.GetValueOrDefault("act", "");
-        return stage is null ? null : StagePlotDrawing.Draw(plan, stage, act.Length > 0 ? act : null);
     }
 }

@@ -1,0 +1,23 @@
+using Advance.Paper.Pictures;
+using Advance.Planning;
+using Advance.Sheets.Drawings;
+using Advance.Sheets.Markup;
+
+namespace Advance.Sheets;
+
+/// <summary>The drawings that a template may name in a figure.</summary>
+internal static class DrawingList
+{
+    /// <summary>All of them, drawn from this plan when they are asked for.</summary>
+    public static IReadOnlyList<Drawing> Of(Plan plan) =>
+    [
+        new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),
+    ];
+
+    private static Scene? Stage(Plan plan, IReadOnlyDictionary<string, string> told)
+    {
+        var stage = plan.Stage.Stages.FirstOrDefault(stage => stage.Name == told.GetValueOrDefault("stage", ""));
+        var act = told.GetValueOrDefault("act", "");
+        return stage is null ? null : StagePlotDrawing.Draw(plan, stage, act.Length > 0 ? act : null);
+    }
+}
