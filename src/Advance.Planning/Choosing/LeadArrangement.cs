@@ -6,21 +6,14 @@ namespace Advance.Planning;
 /// <param name="to">The socket at the load.</param>
 internal sealed class LeadArrangement(string carries, LeadPlug from, LeadPlug to)
 {
-    private readonly List<(LeadPlug A, LeadPlug B)> forms = [];
-    private readonly Dictionary<string, IReadOnlyList<int>?> orders = new(StringComparer.Ordinal);
     private readonly LeadPlugSex atSource = LeadSockets.AtSource(carries, from);
     private readonly LeadPlugSex atLoad = LeadSockets.AtLoad(carries, to);
 
-    /// <summary>The leads in order, of like ones the longer nearer the source; null where they cannot be joined.</summary>
-    public IReadOnlyList<LeadKind>? Of(IReadOnlyList<LeadKind> leads)
+    /// <summary>The forms in an order in which they can be joined; null where there is none.</summary>
+    public IReadOnlyList<LeadForm>? Of(IReadOnlyList<LeadForm> forms)
     {
-        if (OrderOf([.. leads.Select(Form).Order()]) is not { } order)
-        {
-            return null;
-        }
-
-        var left = leads.OrderByDescending(lead => lead.Millimetres).ThenBy(lead => lead.Kind.Id, StringComparer.Ordinal).ToList();
-        return [.. order.Select(form => Take(form, left))];
+        var order = new List<LeadForm>();
+        return GoOn(null, [.. forms], order) ? order : null;
     }
 
     /// <summary>The kinds that some chain between the sockets may hold: reached from the source, and reaching the load.</summary>
@@ -33,7 +26,7 @@ internal sealed class LeadArrangement(string carries, LeadPlug from, LeadPlug to
         [
             .. laid.Where(lead => (FitsSource(lead.Way.Source) || open.Any(end => end.Joins(lead.Way.Source))) && (FitsLoad(lead.Way.Load) || wanted.Any(end => lead.Way.Load.Joins(end))))
                 .Select(lead => lead.Kind)
-                .Distinct(),
+                .DistinctBy(kind => kind.Kind.Id, StringComparer.Ordinal),
         ];
     }
 
@@ -52,40 +45,7 @@ internal sealed class LeadArrangement(string carries, LeadPlug from, LeadPlug to
 
     private bool FitsLoad(LeadPlug plug) => plug.FitsInto(to, atLoad);
 
-    // Leads with the same ends are of one form: only how many of each there are decides whether they can be joined.
-    private int Form(LeadKind lead)
-    {
-        var at = forms.IndexOf((lead.A, lead.B));
-        if (at < 0)
-        {
-            at = forms.Count;
-            forms.Add((lead.A, lead.B));
-        }
-
-        return at;
-    }
-
-    private LeadKind Take(int form, List<LeadKind> left)
-    {
-        var at = left.FindIndex(lead => Form(lead) == form);
-        var lead = left[at];
-        left.RemoveAt(at);
-        return lead;
-    }
-
-    private IReadOnlyList<int>? OrderOf(List<int> sorted)
-    {
-        var key = string.Join(' ', sorted.Select(form => (char)('0' + form)));
-        if (!orders.TryGetValue(key, out var order))
-        {
-            var found = new List<int>();
-            orders[key] = order = GoOn(null, sorted, found) ? found : null;
-        }
-
-        return order;
-    }
-
-    private bool GoOn(LeadPlug? open, List<int> left, List<int> order)
+    private bool GoOn(LeadPlug? open, List<LeadForm> left, List<LeadForm> order)
     {
         if (left.Count == 0)
         {
@@ -95,7 +55,7 @@ internal sealed class LeadArrangement(string carries, LeadPlug from, LeadPlug to
         for (var index = 0; index < left.Count; index++)
         {
             var form = left[index];
-            foreach (var (source, load) in LeadKind.Both(forms[form].A, forms[form].B).Where(way => open is { } end ? end.Joins(way.Source) : FitsSource(way.Source)))
+            foreach (var (source, load) in form.Ways.Where(way => open is { } end ? end.Joins(way.Source) : FitsSource(way.Source)))
             {
                 left.RemoveAt(index);
                 order.Add(form);

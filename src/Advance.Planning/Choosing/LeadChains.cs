@@ -33,23 +33,22 @@ internal sealed class LeadChains
     {
         var arrangement = new LeadArrangement(carries, from, to);
         var relevant = arrangement.Relevant(kinds);
-        var found = new Dictionary<string, IReadOnlyList<LeadKind>>(StringComparer.Ordinal);
+        var forms = LeadForm.Of(relevant);
+        var found = new List<LeadChain>();
         var tried = relevant.Count;
         for (var count = 1; count <= MostLeads && tried <= MostTried; count++)
         {
-            foreach (var leads in Multisets(relevant, count))
+            foreach (var order in Multisets(forms, count).Select(arrangement.Of).OfType<IReadOnlyList<LeadForm>>())
             {
-                if (arrangement.Of(leads) is { } order)
-                {
-                    found.Add(Key(leads), order);
-                }
+                IReadOnlyList<int> spare = [.. Enumerable.Range(0, count).Where(at => arrangement.Of([.. order.Take(at), .. order.Skip(at + 1)]) is not null)];
+                found.AddRange(Fill(order, new LeadKind[count], 0).Select(leads => new LeadChain(leads, LongestWithout(leads, spare))));
             }
 
             // So many multisets of one more lead there are, at most.
             tried = (int)Math.Min(int.MaxValue, (long)tried * (relevant.Count + count) / (count + 1));
         }
 
-        return new LeadChains([.. found.Values.Select(order => new LeadChain(order, LongestWithout(order, found)))]);
+        return new LeadChains(found);
     }
 
     /// <summary>How far up the row of totals a length is: what stands at one step is made by the same chains.</summary>
@@ -80,19 +79,39 @@ internal sealed class LeadChains
     /// <summary>A chain as it was written; null where it does not exist any more or does not reach.</summary>
     public LeadChain? Written(string text, long needed) => All.FirstOrDefault(chain => chain.Text == text && chain.Total >= needed);
 
-    private static string Key(IEnumerable<LeadKind> leads) => string.Join(LeadChain.Plus, leads.Select(lead => lead.Kind.Id).Order(StringComparer.Ordinal));
+    // Of leads of one form the longer lies nearer the source; so every choice of leads comes once.
+    private static IEnumerable<LeadKind[]> Fill(IReadOnlyList<LeadForm> order, LeadKind[] leads, int at)
+    {
+        if (at == order.Count)
+        {
+            return [[.. leads]];
+        }
 
-    private static long LongestWithout(IReadOnlyList<LeadKind> leads, Dictionary<string, IReadOnlyList<LeadKind>> found) =>
-        leads.Select((_, index) => found.TryGetValue(Key(leads.Where((_, other) => other != index)), out var rest) ? rest.Sum(lead => lead.Millimetres) : -1).Max();
+        var before = at - 1;
+        while (before >= 0 && order[before] != order[at])
+        {
+            before--;
+        }
 
-    private static IEnumerable<List<LeadKind>> Multisets(IReadOnlyList<LeadKind> kinds, int count)
+        var kinds = before < 0 ? order[at].Kinds : order[at].Kinds.SkipWhile(kind => !ReferenceEquals(kind, leads[before]));
+        return kinds.SelectMany(kind =>
+        {
+            leads[at] = kind;
+            return Fill(order, leads, at + 1);
+        });
+    }
+
+    private static long LongestWithout(LeadKind[] leads, IReadOnlyList<int> spare) =>
+        spare.Count > 0 ? leads.Sum(lead => lead.Millimetres) - spare.Min(at => leads[at].Millimetres) : -1;
+
+    private static IEnumerable<IReadOnlyList<LeadForm>> Multisets(IReadOnlyList<LeadForm> forms, int count)
     {
         var chosen = new int[count];
-        while (kinds.Count > 0)
+        while (forms.Count > 0)
         {
-            yield return [.. chosen.Select(index => kinds[index])];
+            yield return [.. chosen.Select(index => forms[index])];
             var last = count - 1;
-            while (last >= 0 && chosen[last] == kinds.Count - 1)
+            while (last >= 0 && chosen[last] == forms.Count - 1)
             {
                 last--;
             }
