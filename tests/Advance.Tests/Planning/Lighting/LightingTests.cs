@@ -37,6 +37,32 @@ public sealed class LightingTests
     }
 
     [Fact]
+    public void No_lead_is_measured_to_a_fixture_that_nobody_knows_the_height_of()
+    {
+        var sample = SoundGigs.Sample;
+        var lighting = sample.Gig.Lighting;
+        var positions = lighting.Positions.Select(position => position with { Trim = null }).ToList();
+        var plan = Planner.Plan(sample with { Gig = sample.Gig with { Lighting = lighting with { Positions = positions } } });
+        var runs = plan.Cables.Runs.Where(run => run.Link.To.Port.Device.StartsWith("Fixture ", StringComparison.Ordinal)).ToList();
+        Assert.Equal(2 * plan.Lighting.Fixtures.Count, runs.Count);
+        Assert.Equal(["lighting-control", "mains"], runs.Select(run => run.Link.Carries).Distinct().Order(StringComparer.Ordinal));
+        Assert.All(runs, run => Assert.Null(run.Needed.Value));
+        Assert.All(runs, run => Assert.Empty(run.Leads));
+    }
+
+    [Fact]
+    public void A_plan_counts_fixtures_the_way_the_company_does()
+    {
+        var sample = SoundGigs.Sample;
+        var company = sample.Company with { Numbering = new Dictionary<string, string>(StringComparer.Ordinal) { ["fixtures"] = "from SL" } };
+        var (right, left) = (Across(Planner.Plan(sample)), Across(Planner.Plan(sample with { Company = company })));
+        Assert.Equal(right.Order(), right);
+        Assert.Equal(left.OrderDescending(), left);
+
+        static IReadOnlyList<double> Across(Plan plan) => [.. plan.Lighting.Fixtures.Where(fixture => fixture.Row.Position == Right).Select(fixture => fixture.Spot!.Value.X)];
+    }
+
+    [Fact]
     public void What_is_worked_out_never_overlaps_and_keeps_a_tenth_free() => Briefs.Sample(brief =>
     {
         var fixtures = Planner.Plan(brief).Lighting.Fixtures;
