@@ -31,6 +31,31 @@ public sealed class StabilityTests
         Assert.NotEqual(before.Chosen.Count, after.Chosen.Count);
     }
 
+    // Circuits are chosen on estimated leads and judged on leads as picked: a longer lead of the shop's moves a drop and no plug.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Lengthening_one_lead_owned_changes_the_drop_behind_it_and_no_other_choice(bool hasEarlierIssue)
+    {
+        const string Lead = "mains-16-locking-20";
+        var (before, after) = Edit("stock/cables.csv", "locking mains 20 A female,20 m,", "locking mains 20 A female,23 m,", hasEarlierIssue);
+        Assert.Equal(Others(before), Others(after));
+
+        var moved = before.Voltage.Circuits.Zip(after.Voltage.Circuits)
+            .Where(pair => pair.First.Drop.Value!.Value.Percent != pair.Second.Drop.Value!.Value.Percent)
+            .ToList();
+        Assert.Equal(FedThrough(before, Lead), moved.Select(pair => pair.First.Circuit.Name));
+        Assert.All(moved, pair => Assert.True(pair.Second.Drop.Value!.Value.Percent > pair.First.Drop.Value!.Value.Percent));
+    }
+
+    private static List<string> FedThrough(Plan plan, string lead)
+    {
+        var links = plan.Cables.Runs.Where(run => run.Leads.Any(kind => kind.Id == lead)).Select(run => run.Link.Address.Text).ToHashSet(StringComparer.Ordinal);
+        var circuits = plan.Power.Circuits.Where(circuit => circuit.Chain.Loads.Any(load => links.Contains($"link/power/{load.Name}"))).Select(circuit => circuit.Name).ToList();
+        Assert.NotEmpty(circuits);
+        return circuits;
+    }
+
     private static (Plan Before, Plan After) Edit(string file, string old, string changed, bool hasEarlierIssue)
     {
         var door = new EditedDoor(new FolderDoor(Repository.Path("sample-gigs")));

@@ -34,10 +34,10 @@ internal sealed class ControlLines(Gig gig, Stock stock, Policies policies, Ligh
         {
             if (from is not null)
             {
-                yield return Make(fixture.Address, from, new LinkEnd(new Port(fixture.Name, PortKind.Input, Number: null), fixture.Input!, fixture.Spot, fixture.Height), fixture.RestsOn, fixture.Row.At);
+                yield return Make(fixture.Address, from, new LinkEnd(new Port(fixture.Name, PortKind.Input, Number: null), fixture.Input!, fixture.LeadSpot, fixture.Height), fixture.RestsOn, fixture.Row.At);
             }
 
-            from = fixture.Link is { } link ? new LinkEnd(new Port(fixture.Name, PortKind.Link, Number: null), link, fixture.Spot, fixture.Height) : null;
+            from = fixture.Link is { } link ? new LinkEnd(new Port(fixture.Name, PortKind.Link, Number: null), link, fixture.LeadSpot, fixture.Height) : null;
         }
     }
 

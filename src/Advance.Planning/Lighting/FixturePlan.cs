@@ -38,8 +38,11 @@ public sealed record FixturePlan(Address Address, int Number, FixtureRow Row, Pi
     /// <summary>The slots it listens to; null where it has no address or its mode is not known.</summary>
     public SlotRange? Slots => At is { } at && Mode is { } mode ? new SlotRange(at.Slot, mode.Slots) : null;
 
-    /// <summary>How high it hangs above what is below it, in metres; 0 where nobody knows.</summary>
+    /// <summary>How high it hangs above what is below it, in metres; 0 where nobody knows, and then leads do not find it.</summary>
     public double Height => Position?.Height.Value?.Meters ?? 0;
+
+    /// <summary>Where leads go to; null also where nobody knows how high it hangs, for a lead that is cut to the floor would be too short.</summary>
+    public Spot? LeadSpot => Position?.Height.Value is null ? null : Spot;
 
     /// <summary>Whether lighting control plugs into it.</summary>
     public bool IsWired => Input is not null;

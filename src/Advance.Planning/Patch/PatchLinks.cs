@@ -15,7 +15,7 @@ internal sealed class PatchLinks(PatchBoxes boxes, Ground ground, Stock stock)
         if (line.Port is { } port)
         {
             var source = new LinkEnd(new Port(line.Source, PortKind.Output, Number: null), MicLine.OutputOf(line.Device?.Kind, stock), line.Spot);
-            yield return Make(line.Address, source, At(port), line.RestsOn, line.Row.At);
+            yield return Make(line.Address, source, At(port), line.RestsOn, line.Row.At) with { Act = line.Act };
         }
     }
 
@@ -28,12 +28,13 @@ internal sealed class PatchLinks(PatchBoxes boxes, Ground ground, Stock stock)
             yield break;
         }
 
-        yield return Make(mix.Address, At(port), First(mix, chain), mix.RestsOn, mix.Row.At);
+        yield return Make(mix.Address, At(port), First(mix, chain), mix.RestsOn, mix.Row.At) with { Act = mix.Act };
         for (var next = 1; next < chain.Fed; next++)
         {
             var (from, to) = (chain.Pieces[next - 1], chain.Pieces[next]);
             var source = new LinkEnd(new Port(from.Name, PortKind.Link, Number: null), Known(MicLine.LinkOf(from.Kind)), from.Spot);
-            yield return Make(to.Address, source, new LinkEnd(new Port(to.Name, PortKind.Input, Number: null), Known(MicLine.InputsOf(to.Kind)?.Connector), to.Spot), mix.RestsOn, mix.Row.At);
+            var target = new LinkEnd(new Port(to.Name, PortKind.Input, Number: null), Known(MicLine.InputsOf(to.Kind)?.Connector), to.Spot);
+            yield return Make(to.Address, source, target, mix.RestsOn, mix.Row.At) with { Act = mix.Act };
         }
     }
 

@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Places;
@@ -70,17 +71,17 @@ internal sealed class LoadPlaces
             for (var number = row.Numbers.First; number <= row.Numbers.Last; number++)
             {
                 places[Address.Of("lighting") / "fixture" / number] =
-                    new LoadPlace(PowerUse.Lighting, Spot: spot, Height: position is null ? 0 : Trim(position, gig, spot));
+                    new LoadPlace(PowerUse.Lighting, Spot: spot, Height: position is null ? null : Trim(position, gig, spot)) { RestsOn = RestsOn(position) };
             }
         }
     }
 
     // A trim is said from the floor or from the deck, and what hangs over the deck hangs so much less above what is under it.
-    private static double Trim(Position position, Gig gig, Spot? spot)
+    private static double? Trim(Position position, Gig gig, Spot? spot)
     {
         if (position.Trim is not { } given || !given.Is(out var trim))
         {
-            return 0;
+            return null;
         }
 
         var deck = gig.Stages is [{ Height: { } height }, ..] && height.Is(out var known) ? known.Height.Meters : 0;
@@ -92,6 +93,8 @@ internal sealed class LoadPlaces
             _ => above,
         };
     }
+
+    private static Doubts RestsOn(Position? position) => Doubts.Of(position?.Place.Doubt).With(Doubts.Of(position?.Trim?.Doubt));
 
     private static bool IsOnDeck(Gig gig, Spot? spot) =>
         spot is { } at && gig.Stages is [{ } stage, ..] && stage.Size.Is(out var size)

@@ -34,16 +34,16 @@ internal sealed class PowerLinks(Routes routes)
         for (var index = 1; index < loads.Count; index++)
         {
             var before = loads[index - 1];
-            yield return Make(loads[index], new LinkEnd(new Port(before.Name, PortKind.Link, Number: null), before.Link, before.Spot, before.Height), loads[index].Inlet);
+            yield return Make(loads[index], new LinkEnd(new Port(before.Name, PortKind.Link, Number: null), before.Link, before.LeadSpot, before.Height ?? 0), loads[index].Inlet);
         }
     }
 
     private static Link Make(PowerLoad load, LinkEnd from, string inlet) => new(
-        Address.Of("link") / "power" / load.Name, from, new LinkEnd(new Port(load.Name, PortKind.Input, Number: null), inlet, load.Spot, load.Height), Mains, Doubts.None, load.At);
+        Address.Of("link") / "power" / load.Name, from, new LinkEnd(new Port(load.Name, PortKind.Input, Number: null), inlet, load.LeadSpot, load.Height ?? 0), Mains, load.RestsOn, load.At);
 
     // A unit that always comes with its lead needs another only where that is too short.
     private bool Reaches(PowerNode outlet, PowerLoad load) =>
-        OwnPlug(load) is { } own && own.Plug == outlet.Connector && outlet.Spot is { } from && load.Spot is { } to
+        OwnPlug(load) is { } own && own.Plug == outlet.Connector && outlet.Spot is { } from && load.LeadSpot is { } to
         && routes.Path(from, to).Meters <= own.Metres * Reach;
 
     private static (string Plug, double Metres)? OwnPlug(PowerLoad load)

@@ -21,7 +21,7 @@ namespace Advance.Planning;
 /// <param name="Link">Outlet that hands the mains on; empty where it has none.</param>
 /// <param name="LinkCarries">What that outlet may carry.</param>
 /// <param name="Spot">Where it stands; null where nobody knows.</param>
-/// <param name="Height">How far it hangs above the stage or the floor there, in metres.</param>
+/// <param name="Height">How far it hangs above the stage or the floor there, in metres; null where nobody knows.</param>
 /// <param name="Act">The act whose it is; null for what is there all day.</param>
 /// <param name="IsAssumed">Whether its draw is a policy's and nobody's word.</param>
 /// <param name="At">Where it was asked for.</param>
@@ -41,11 +41,17 @@ public sealed record PowerLoad(
     string Link,
     Figure<ElectricCurrent> LinkCarries,
     Spot? Spot,
-    double Height,
+    double? Height,
     string? Act,
     bool IsAssumed,
     Mark At)
 {
+    /// <summary>Where leads go to; null also where nobody knows how high it hangs, for a lead that is cut to the floor would be too short.</summary>
+    public Spot? LeadSpot => Height is null ? null : Spot;
+
+    /// <summary>The open questions about where it is and how high.</summary>
+    public Doubts RestsOn { get; init; } = Doubts.None;
+
     /// <summary>Mains leads that always come with it, by id.</summary>
     public IReadOnlyDictionary<string, Cable> Leads { get; init; } = new Dictionary<string, Cable>(StringComparer.Ordinal);
 }

@@ -85,6 +85,7 @@ internal sealed class PowerLoads
             IsAssumed: false,
             AskedAt(piece))
         {
+            RestsOn = place.RestsOn,
             Leads = (piece.Kind?.With ?? []).DistinctBy(with => with.Item).Select(with => (with.Item, stock.Find(with.Item)?.Cable))
                 .Where(with => with.Cable is not null).ToDictionary(with => with.Item, with => with.Cable!, StringComparer.Ordinal),
         };
