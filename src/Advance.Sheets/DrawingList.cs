@@ -1,3 +1,4 @@
+using Advance.Domain.Wording;
 using Advance.Paper.Pictures;
 using Advance.Planning;
 using Advance.Sheets.Drawings;
@@ -12,6 +13,8 @@ internal static class DrawingList
     public static IReadOnlyList<Drawing> Of(Plan plan) =>
     [
         new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),
+        new Drawing("system", ["stack"], told => System(plan, told)),
+        new Drawing("signal-diagram", ["part"], told => Signal(plan, told)),
     ];
 
     private static Scene? Stage(Plan plan, IReadOnlyDictionary<string, string> told)
@@ -20,4 +23,17 @@ internal static class DrawingList
         var act = told.GetValueOrDefault("act", "");
         return stage is null ? null : StagePlotDrawing.Draw(plan, stage, act.Length > 0 ? act : null);
     }
+
+    private static Scene? System(Plan plan, IReadOnlyDictionary<string, string> told)
+    {
+        var stack = plan.Sound.Stacks.FirstOrDefault(stack => stack.Name == told.GetValueOrDefault("stack", ""));
+        return stack is null ? null : SystemDrawing.Draw(stack, Speech.Of(plan.Brief.Company.Units));
+    }
+
+    private static Scene Signal(Plan plan, IReadOnlyDictionary<string, string> told) => told.GetValueOrDefault("part", "") switch
+    {
+        "to-desk" => SignalDrawing.Of(plan, toDesk: true).Scene(),
+        "from-desk" => SignalDrawing.Of(plan, toDesk: false).Scene(),
+        _ => SignalDrawing.Of(plan).Scene(),
+    };
 }
