@@ -13,6 +13,9 @@ internal static class SheetList
     public static readonly IReadOnlyList<(string Template, Func<Plan, object?> View)> Others =
     [
         ("open-questions", OpenQuestionsViews.Of),
+        ("findings", FindingsSheetViews.Of),
+        ("load-in", LoadInViews.Of),
+        ("load-out", LoadOutViews.Of),
         ("stage-plot", plan => plan.Stage.Stages.Count > 0 ? StagePlotViews.Of(plan) : null),
         ("act-letter", ActLetterViews.Of),
         ("system", SystemViews.Of),
@@ -22,7 +25,15 @@ internal static class SheetList
         ("stage-box-card", StageBoxCardViews.Of),
         ("lighting-patch", LightingPatchViews.Of),
         ("running-order", RunningOrderViews.Of),
+        ("cable-sheet", CableSheetViews.Of),
         ("pull-list", PullListViews.Of),
+        ("prep-sheet", PrepSheetViews.Of),
+        ("hire-order", HireOrderViews.Of),
+        ("loss-list", LossListViews.Of),
+        ("labels", LabelsViews.Of),
+        ("truck-sheet", TruckSheetViews.Of),
+        ("time-line", TimeLineViews.Of),
+        ("documents", DocumentsViews.Of),
         ("workings", WorkingsViews.Of),
     ];
 }

@@ -29,6 +29,9 @@ public sealed record TruckLoad(
     IReadOnlyList<string> Unstacked,
     IReadOnlyList<string> Unsized)
 {
+    /// <summary>Straps across the load, one for each so many metres of it by policy.</summary>
+    public required Figure<int> Straps { get; init; }
+
     /// <summary>Its numbers, each under its address.</summary>
     public IReadOnlyList<Stated> Figures =>
     [

@@ -29,8 +29,8 @@ internal static class ActLetterViews
             [.. Brought(act, lines, cells)],
             [.. Ours(act, plan)],
             [.. act.Mixes.OrderBy(mix => mix.Numbers).Select(mix => MixOf(mix, plan, cells))],
-            [.. plan.Brief.OpenQuestions.Where(doubt => doubt.Who == act.Name).Select(doubt => QuestionOf(doubt, act, plan, cells))],
-            RestsOn(lines.Aggregate(Doubts.None, (sum, line) => sum.With(line.RestsOn)), act));
+            [.. plan.Brief.OpenQuestions.Where(doubt => doubt.Who == act.Name).Select(doubt => QuestionOf(doubt, plan, cells))],
+            Cells.Head(lines.Aggregate(Doubts.None, (sum, line) => sum.With(line.RestsOn))));
     }
 
     private static IEnumerable<PairView> Facts(Act act, List<PatchLine> lines, Plan plan, Cells cells)
@@ -79,9 +79,6 @@ internal static class ActLetterViews
                 Cell.Number(group.Count()), Cell.Of(group.First().Kind?.Name ?? group.Key), Cell.Of(string.Join(", ", group.Select(piece => piece.Name).Distinct(StringComparer.Ordinal)))));
     }
 
-    private static Cell RestsOn(Doubts doubts, Act act) =>
-        doubts.Any ? Cell.Of(string.Join("; ", doubts.Select(doubt => ActQuestionWords.Of(doubt, act)))) with { Tbc = "" } : Cell.Blank;
-
     private static string NameOf(string item, Plan plan) => plan.Brief.Stock.Find(item)?.Name ?? item;
 
     private static ActLetterView.Mix MixOf(MixRow mix, Plan plan, Cells cells) => new(
@@ -90,8 +87,8 @@ internal static class ActLetterViews
         mix.With is { } with && with.Is(out var item) ? Cell.Of(item.Count > 1 ? $"{item.Count} × {NameOf(item.Item, plan)}" : NameOf(item.Item, plan)) with { Tbc = with.Doubt is { } doubt ? cells.Note(doubt) : null } : Cell.Blank,
         Cell.Of(mix.Wants));
 
-    private static ActLetterView.Question QuestionOf(Doubt doubt, Act act, Plan plan, Cells cells) => new(
+    private static ActLetterView.Question QuestionOf(Doubt doubt, Plan plan, Cells cells) => new(
         doubt.By is not { } by ? Cell.Blank : plan.ShowDate is { } near ? Cell.Date(by.Resolve(near)) : Cell.Of(cells.Note(doubt with { Who = null })),
-        Cell.Of(ActQuestionWords.Of(doubt, act)),
+        Cell.Of(QuestionWords.Of(doubt, plan)),
         Cell.Of(doubt.Written is "act" ? "you" : doubt.Written ?? "") with { Tbc = "" });
 }

@@ -35,6 +35,36 @@ internal sealed class Cells(Speech speech)
         return cell with { Tbc = NoteOf(figure.RestsOn) };
     }
 
+    /// <summary>A weight without its unit, for a column of them; hatched where it is not known.</summary>
+    public Cell Mass(Figure<UnitsNet.Mass> figure)
+    {
+        if (figure.Value is not { } mass)
+        {
+            return new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged, Tbc = NoteOf(figure.RestsOn) };
+        }
+
+        var amount = speech.Units == UnitSystem.Metric ? mass.Kilograms : mass.Pounds;
+        return Cell.Number(amount, Numbers.Plain(amount, amount < 1 ? 2 : 1)) with { Tbc = NoteOf(figure.RestsOn) };
+    }
+
+    /// <summary>A length without its unit, for a column of them; hatched where it is not known.</summary>
+    public Cell Length(Figure<UnitsNet.Length> figure)
+    {
+        if (figure.Value is not { } length)
+        {
+            return new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged, Tbc = NoteOf(figure.RestsOn) };
+        }
+
+        var amount = speech.Units == UnitSystem.Metric ? length.Meters : length.Feet;
+        return Cell.Number(amount, Numbers.Plain(amount, 1)) with { Tbc = NoteOf(figure.RestsOn) };
+    }
+
+    /// <summary>The unit of <see cref="Mass"/>.</summary>
+    public string MassUnit => speech.Units == UnitSystem.Metric ? "kg" : "lb";
+
+    /// <summary>The unit of <see cref="Length"/>.</summary>
+    public string LengthUnit => speech.Units == UnitSystem.Metric ? "m" : "ft";
+
     /// <summary>The few words beside TBC: who, and by when; null where nothing is open.</summary>
     public string? NoteOf(Doubts doubts) => doubts.FirstOrDefault() is { } first ? (doubts.Count == 1 ? Note(first) : $"{doubts.Count} open") : null;
 
@@ -49,10 +79,7 @@ internal sealed class Cells(Speech speech)
 
     /// <summary>What stands in the head of a table whose rows were chosen together: the open questions that all of them rest on.</summary>
     public static Cell Head(Doubts doubts) =>
-        doubts.Any ? Cell.Of(string.Join("; ", doubts.Select(Subject))) with { Tbc = "" } : Cell.Blank;
-
-    /// <summary>What a doubt is about, as a person says it.</summary>
-    public static string Subject(Doubt doubt) => doubt.Subject.Replace(" / ", ", ").Replace('-', ' ');
+        doubts.Any ? Cell.Of(string.Join("; ", doubts.Select(QuestionWords.Of))) with { Tbc = "" } : Cell.Blank;
 
     private Cell Of<T>(T value)
         where T : notnull => value switch
