@@ -12,6 +12,10 @@ internal static class Paging
     private const long PartedGroup = 60;
     private const long Elsewhere = 10;
     private const long EmptyPage = 800;
+    private const long NearlyEmptyLast = 900;
+
+    // Less of a last page than this is a few lines that somebody loses.
+    private const double LeastOfLast = 0.2;
 
     /// <summary>The pages of a run of strips; none for no strips.</summary>
     /// <param name="strips">None taller than a page, see <see cref="StripCutter"/>.</param>
@@ -39,7 +43,7 @@ internal static class Paging
                     break;
                 }
 
-                var cost = before + CostAfter(strips, end, height - used, height);
+                var cost = before + CostAfter(strips, start, end, height - used, height);
                 if (cost < best[end + 1])
                 {
                     (best[end + 1], from[end + 1]) = (cost, start);
@@ -58,11 +62,11 @@ internal static class Paging
     }
 
     /// <summary>What it costs to end a page after a strip with some room left.</summary>
-    private static long CostAfter(IReadOnlyList<Strip> strips, int last, int free, int height)
+    private static long CostAfter(IReadOnlyList<Strip> strips, int first, int last, int free, int height)
     {
         if (last + 1 == strips.Count)
         {
-            return 0;
+            return first > 0 && free > (1 - LeastOfLast) * height ? NearlyEmptyLast : 0;
         }
 
         var next = strips[last + 1];
