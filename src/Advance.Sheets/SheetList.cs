@@ -13,11 +13,14 @@ internal static class SheetList
     public static readonly IReadOnlyList<(string Template, Func<Plan, object?> View)> Others =
     [
         ("open-questions", OpenQuestionsViews.Of),
+        ("load-in", LoadInViews.Of),
+        ("load-out", LoadOutViews.Of),
         ("stage-plot", plan => plan.Stage.Stages.Count > 0 ? StagePlotViews.Of(plan) : null),
         ("act-letter", ActLetterViews.Of),
         ("input-list", plan => plan.Brief.Gig.Acts.Count > 0 ? InputListViews.Of(plan) : null),
         ("stage-box-card", StageBoxCardViews.Of),
         ("running-order", RunningOrderViews.Of),
+        ("cable-sheet", CableSheetViews.Of),
         ("pull-list", PullListViews.Of),
         ("workings", WorkingsViews.Of),
     ];

@@ -55,6 +55,7 @@ public static class CrewDepartment
             Who = turn?.Who ?? [],
             Lift = lifts.GetValueOrDefault(draft.Job),
             Danger = draft.Danger,
+            Undo = draft.Undo,
         };
     }
 

@@ -41,4 +41,7 @@ public sealed record CrewTask(
 
     /// <summary>What can hurt, in a line; empty where nothing out of the ordinary can.</summary>
     public string Danger { get; init; } = "";
+
+    /// <summary>What is done instead when it all goes out again, verb first; what stops everything, for a hold. Empty where nothing is.</summary>
+    public string Undo { get; init; } = "";
 }

@@ -64,6 +64,7 @@ internal sealed class LoadIn
         return Add(new TaskDraft(Root / "unload", Job.Unload, "Unload and bring in", "from the vehicle to the stage", hands, "", Labour.Together(parts), [])
         {
             Danger = "Backs and feet: lift by the handles, and one calls the lift.",
+            Undo = "Carry out and load",
         });
     }
 
@@ -74,6 +75,7 @@ internal sealed class LoadIn
             Root / "deck", Job.Deck, $"Build the deck, {decks.Value} pieces", "stage", Times.Deck.Hands, "", Labour.For(decks, "deck", Times.Deck), after)
         {
             Danger = "A deck tips until its neighbours are clamped: nobody stands on it before.",
+            Undo = $"Strike the deck, {decks.Value} pieces",
         });
     }
 
@@ -85,6 +87,7 @@ internal sealed class LoadIn
             Root / "mains", Job.Mains, "Lay feeders and set distributions", "stage", Times.Feeder.Hands, "", extents.Feeders(distributions), after)
         {
             Danger = "Nothing is plugged into a service before the test.",
+            Undo = "Take up feeders and distributions",
         });
         var signer = Signer();
         var dead = distributions.Value == 0 ? laid : Add(Test("dead-test", "Test every circuit dead", "dead-test", Times.DeadTest, laid, signer));
@@ -114,6 +117,7 @@ internal sealed class LoadIn
                 By = who,
                 NotBefore = row.Time.IsKnown ? row.Time.Value : null,
                 RestsOn = Doubts.Of(row.Time.Doubt).With(Doubts.Of(row.Who?.Doubt)),
+                Undo = isPower ? "power off and locked off before a lead is pulled; work lights stay on" : "",
             });
             power = isPower ? held : power;
         }
@@ -129,6 +133,7 @@ internal sealed class LoadIn
             Add(new TaskDraft(Root / "stack" / stack.Name, Job.Stacks, $"Build {stack.Name}, {stack.Boxes.Count} boxes", "stage", Times.Stack.Hands, "", work, after)
             {
                 Danger = "A box falls until it is pinned: nobody stands within its height.",
+                Undo = $"Take down {stack.Name}, {stack.Boxes.Count} boxes",
             });
         }
     }
@@ -138,7 +143,10 @@ internal sealed class LoadIn
         if (extents.Lines.Value > 0)
         {
             var hands = Times.Input.Hands * brief.Company.Policies.Changeover.PatchHands;
-            Add(new TaskDraft(Root / "inputs", Job.Inputs, $"Set and patch {extents.Lines.Value} lines", "stage", hands, "stage", Labour.For(extents.Lines, "input", Times.Input), after));
+            Add(new TaskDraft(Root / "inputs", Job.Inputs, $"Set and patch {extents.Lines.Value} lines", "stage", hands, "stage", Labour.For(extents.Lines, "input", Times.Input), after)
+            {
+                Undo = $"Clear {extents.Lines.Value} lines: microphones, stands, leads",
+            });
         }
     }
 
@@ -169,6 +177,7 @@ internal sealed class LoadIn
             Root / "lights" / position, Job.Lights, $"Hang and cable {fixtures.Value} fixtures on {position}", "stage", Times.Fixture.Hands, "lights", work, after)
         {
             Danger = "A lamp falls: its safety bond is on before the stand goes up.",
+            Undo = $"Take down {fixtures.Value} fixtures from {position}",
         });
     }
 
@@ -177,7 +186,10 @@ internal sealed class LoadIn
         foreach (var console in brief.Gig.Sound.Consoles)
         {
             Add(new TaskDraft(
-                Root / "desk" / console.Name, Job.Desks, $"Set up {console.Name}", console.Name, Times.Desk.Hands, "sound", Labour.For(Figure.Count(1), "desk", Times.Desk), after));
+                Root / "desk" / console.Name, Job.Desks, $"Set up {console.Name}", console.Name, Times.Desk.Hands, "sound", Labour.For(Figure.Count(1), "desk", Times.Desk), after)
+            {
+                Undo = $"Pack {console.Name}",
+            });
         }
     }
 

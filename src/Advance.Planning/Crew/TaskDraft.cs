@@ -30,4 +30,7 @@ internal sealed record TaskDraft(
 
     /// <summary>What can hurt.</summary>
     public string Danger { get; init; } = "";
+
+    /// <summary>What is done instead when it all goes out again; empty where nothing is.</summary>
+    public string Undo { get; init; } = "";
 }

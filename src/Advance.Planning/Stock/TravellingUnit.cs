@@ -19,4 +19,10 @@ public sealed record TravellingUnit(
 {
     /// <summary>What it measures as it travels; null where the stock does not say.</summary>
     public Given<Size>? Size => Kind?.Travels ?? Kind?.Size;
+
+    /// <summary>Whether it is a case, full or empty.</summary>
+    public bool IsCase => Contents.Count > 0 || Kind?.Role == Role.Case;
+
+    /// <summary>Whose things it carries: that of what is in it, of an empty case or a loose piece its own; empty for what is in no stock.</summary>
+    public string Department => (Contents.Count > 0 ? Contents[0].Kind : Kind)?.Department ?? "";
 }

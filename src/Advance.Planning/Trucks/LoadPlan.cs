@@ -24,6 +24,9 @@ public sealed record LoadPlan(Figure<Mass> Weight, Figure<int> Pieces, IReadOnly
     /// <summary>Everything that must come in, at every narrow place of the way.</summary>
     public required IReadOnlyList<Passage> Passages { get; init; }
 
+    /// <summary>What each department of the shop sends along, in the order of the pull list; vehicles send nothing.</summary>
+    public required IReadOnlyList<DepartmentLoad> Departments { get; init; }
+
     /// <summary>Its numbers, each under its address.</summary>
     public IReadOnlyList<Stated> Figures =>
     [
@@ -31,6 +34,7 @@ public sealed record LoadPlan(Figure<Mass> Weight, Figure<int> Pieces, IReadOnly
         Stated.Of(Address.Of("load") / "pieces", "pieces pulled", Pieces),
         Stated.Of(Address.Of("load") / "gross", "weight of the load with its cases", Gross),
         Stated.Of(Address.Of("load") / "units", "cases and loose pieces", Units),
+        .. Departments.SelectMany(department => department.Figures),
         .. Truck?.Figures ?? [],
         .. Passages.SelectMany(passage => passage.Figures),
     ];

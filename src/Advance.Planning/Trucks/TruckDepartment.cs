@@ -36,7 +36,15 @@ public static class TruckDepartment
             Truck = TruckLoads.Of(brief.Gig, brief.Stock, pull.Units),
             InOrder = LoadOrder.Of(backbone, pull, crew),
             Passages = AccessDepartment.Settle(brief.Venue, pull.Units, policies),
+            Departments = [.. lines.GroupBy(line => line.Kind?.Department ?? "", StringComparer.Ordinal).Select(group => DepartmentOf(group.Key, [.. group], pull.Units, policies))],
         };
+    }
+
+    private static DepartmentLoad DepartmentOf(string name, IReadOnlyList<StockLine> lines, IReadOnlyList<TravellingUnit> units, Policies policies)
+    {
+        var own = units.Where(unit => unit.Department == name).ToList();
+        var cases = own.Where(unit => unit.IsCase).ToList();
+        return new DepartmentLoad(name, lines, PiecesOf(lines), UnitsOf(cases), WeightOf(lines, policies), GrossOf(own));
     }
 
     private static Figure<Mass> WeightOf(IEnumerable<StockLine> lines, Policies policies) =>

@@ -35,6 +35,36 @@ internal sealed class Cells(Speech speech)
         return cell with { Tbc = NoteOf(figure.RestsOn) };
     }
 
+    /// <summary>A weight without its unit, for a column of them; hatched where it is not known.</summary>
+    public Cell Mass(Figure<UnitsNet.Mass> figure)
+    {
+        if (figure.Value is not { } mass)
+        {
+            return new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged, Tbc = NoteOf(figure.RestsOn) };
+        }
+
+        var amount = speech.Units == UnitSystem.Metric ? mass.Kilograms : mass.Pounds;
+        return Cell.Number(amount, Numbers.Plain(amount, amount < 1 ? 2 : 1)) with { Tbc = NoteOf(figure.RestsOn) };
+    }
+
+    /// <summary>A length without its unit, for a column of them; hatched where it is not known.</summary>
+    public Cell Length(Figure<UnitsNet.Length> figure)
+    {
+        if (figure.Value is not { } length)
+        {
+            return new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged, Tbc = NoteOf(figure.RestsOn) };
+        }
+
+        var amount = speech.Units == UnitSystem.Metric ? length.Meters : length.Feet;
+        return Cell.Number(amount, Numbers.Plain(amount, 1)) with { Tbc = NoteOf(figure.RestsOn) };
+    }
+
+    /// <summary>The unit of <see cref="Mass"/>.</summary>
+    public string MassUnit => speech.Units == UnitSystem.Metric ? "kg" : "lb";
+
+    /// <summary>The unit of <see cref="Length"/>.</summary>
+    public string LengthUnit => speech.Units == UnitSystem.Metric ? "m" : "ft";
+
     /// <summary>The few words beside TBC: who, and by when; null where nothing is open.</summary>
     public string? NoteOf(Doubts doubts) => doubts.FirstOrDefault() is { } first ? (doubts.Count == 1 ? Note(first) : $"{doubts.Count} open") : null;
 

@@ -146,5 +146,6 @@ internal static class DaySheetViews
         return new(finding.Severity.Word(), speech.Say(finding.Says), finding.Rule, speech.Say(finding.Cure), Cells.Head(finding.RestsOn));
     }
 
-    private static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
+    /// <summary>With a capital letter in front.</summary>
+    internal static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 }

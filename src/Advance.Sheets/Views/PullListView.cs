@@ -1,33 +1,57 @@
 namespace Advance.Sheets.Views;
 
-/// <summary>The pull list, and what others bring.</summary>
-/// <param name="Departments">By department, then shelf and item.</param>
+/// <summary>The pull list: what is taken off the shelves, what it is packed in, and what others bring.</summary>
+/// <param name="Departments">By department, then shelf and item, without cases and vehicles.</param>
+/// <param name="Cases">By kind of case; what travels loose comes last.</param>
 /// <param name="FromOthers">What is not pulled, by who brings it.</param>
 /// <param name="Totals">Of the whole list.</param>
+/// <param name="Unit">Of all weights.</param>
 /// <param name="RestsOn">The open questions that may change who brings what, and how many; blank where there are none.</param>
 public sealed record PullListView(
-    IReadOnlyList<PullListView.Department> Departments, IReadOnlyList<PullListView.Other> FromOthers, IReadOnlyList<PairView> Totals, Cell RestsOn)
+    IReadOnlyList<PullListView.Department> Departments,
+    IReadOnlyList<PullListView.CaseKind> Cases,
+    IReadOnlyList<PullListView.Other> FromOthers,
+    IReadOnlyList<PairView> Totals,
+    string Unit,
+    Cell RestsOn)
 {
     /// <summary>One department of the shop.</summary>
     /// <param name="Name">As in the stock.</param>
     /// <param name="Lines">By shelf and item.</param>
-    /// <param name="Foot">Lines, pieces and weight, in words.</param>
-    public sealed record Department(string Name, IReadOnlyList<Line> Lines, string Foot);
+    /// <param name="Pieces">How many pieces are pulled.</param>
+    /// <param name="Cases">How many cases they go into.</param>
+    /// <param name="Weight">Of the pieces, without cases.</param>
+    /// <param name="Gross">With cases.</param>
+    public sealed record Department(string Name, IReadOnlyList<Line> Lines, Cell Pieces, Cell Cases, Cell Weight, Cell Gross);
 
     /// <summary>One kind.</summary>
     /// <param name="Shelf">Where it lies.</param>
     /// <param name="Need">Pieces in use.</param>
     /// <param name="Spare">Pieces more.</param>
     /// <param name="Total">To be taken off the shelf.</param>
-    /// <param name="Issue">Each, or how many to which case.</param>
     /// <param name="Item">Name on the shelf label.</param>
     /// <param name="Id">Of the kind.</param>
-    /// <param name="Weight">Of all of them, in the unit of the paper.</param>
-    /// <param name="For">What it is needed for.</param>
+    /// <param name="Issue">How many to a case; blank where it is issued singly.</param>
+    /// <param name="Into">Which cases it goes into; <c>loose</c> where into none.</param>
+    /// <param name="Each">What one weighs, in the unit of the paper.</param>
     /// <param name="Short">How many are missing, and from whom to hire.</param>
     /// <param name="Remark">Stand-ins, tests due.</param>
+    /// <param name="IsCompanion">Whether it only ever goes with the line above that is none.</param>
     public sealed record Line(
-        Cell Shelf, Cell Need, Cell Spare, Cell Total, Cell Issue, Cell Item, Cell Id, Cell Weight, Cell For, Cell Short, Cell Remark);
+        Cell Shelf, Cell Need, Cell Spare, Cell Total, Cell Item, Cell Id, Cell Issue, Cell Into, Cell Each, Cell Short, Cell Remark, bool IsCompanion);
+
+    /// <summary>All cases of one kind.</summary>
+    /// <param name="Head">Name and shelf.</param>
+    /// <param name="Count">How many are pulled; blank for what is loose.</param>
+    /// <param name="Short">How many are missing, and from whom to hire.</param>
+    /// <param name="Packed">One by one, or loose pieces of one kind together.</param>
+    public sealed record CaseKind(string Head, Cell Count, Cell Short, IReadOnlyList<CaseLine> Packed);
+
+    /// <summary>One case, or loose pieces of one kind.</summary>
+    /// <param name="Name">As on its label.</param>
+    /// <param name="Contents">What is in it.</param>
+    /// <param name="Gross">What it weighs with that, each, in the unit of the paper.</param>
+    public sealed record CaseLine(Cell Name, Cell Contents, Cell Gross);
 
     /// <summary>What somebody else brings.</summary>
     /// <param name="From">Who.</param>
