@@ -22,6 +22,13 @@ internal static class SheetList
         ("running-order", RunningOrderViews.Of),
         ("cable-sheet", CableSheetViews.Of),
         ("pull-list", PullListViews.Of),
+        ("prep-sheet", PrepSheetViews.Of),
+        ("hire-order", HireOrderViews.Of),
+        ("loss-list", LossListViews.Of),
+        ("labels", LabelsViews.Of),
+        ("truck-sheet", TruckSheetViews.Of),
+        ("time-line", TimeLineViews.Of),
+        ("documents", DocumentsViews.Of),
         ("workings", WorkingsViews.Of),
     ];
 }

@@ -125,4 +125,10 @@ public sealed record Policies
 
     /// <summary><c>spare-terminators</c>: of those that end lines of lighting control.</summary>
     public Share SpareTerminators { get; init; } = new(0, 1);
+
+    /// <summary><c>lead-times</c>: how many days before the show papers must be there.</summary>
+    public LeadTimes LeadTimes { get; init; } = LeadTimes.Default;
+
+    /// <summary><c>hire-days</c>: how long hired things are kept beside the days of the gig.</summary>
+    public HireDays HireDays { get; init; } = HireDays.Default;
 }

@@ -33,7 +33,7 @@ public static class TruckDepartment
         {
             Gross = GrossOf(pull.Units),
             Units = UnitsOf(pull.Units),
-            Truck = TruckLoads.Of(brief.Gig, brief.Stock, pull.Units),
+            Truck = TruckLoads.Of(brief.Gig, brief.Stock, pull.Units, policies.Truck),
             InOrder = LoadOrder.Of(backbone, pull, crew),
             Passages = AccessDepartment.Settle(brief.Venue, pull.Units, policies),
             Departments = [.. lines.GroupBy(line => line.Kind?.Department ?? "", StringComparer.Ordinal).Select(group => DepartmentOf(group.Key, [.. group], pull.Units, policies))],

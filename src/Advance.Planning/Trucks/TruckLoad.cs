@@ -29,12 +29,16 @@ public sealed record TruckLoad(
     IReadOnlyList<string> Unstacked,
     IReadOnlyList<string> Unsized)
 {
+    /// <summary>Straps across the load, one for each so many metres of it by policy.</summary>
+    public required Figure<int> Straps { get; init; }
+
     /// <summary>Its numbers, each under its address.</summary>
     public IReadOnlyList<Stated> Figures =>
     [
         Stated.Of(Where / "payload", $"{Name}, payload", Payload),
         Stated.Of(Where / "floor", $"{Name}, length of floor that the load takes", Floor),
         Stated.Of(Where / "length", $"{Name}, length of floor that there is", Length),
+        Stated.Of(Where / "straps", $"{Name}, straps across the load", Straps),
         Stated.Of(Where / "volume", $"{Name}, volume of the load in m³", Volume),
         Stated.Of(Where / "space", $"{Name}, load space in m³", Space),
     ];

@@ -1,3 +1,4 @@
+using Advance.Domain.Companies;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
@@ -10,7 +11,7 @@ namespace Advance.Planning;
 internal static class TruckLoads
 {
     /// <summary>The load of a gig's vehicles; null where it names none.</summary>
-    public static TruckLoad? Of(Gig gig, Stock stock, IReadOnlyList<TravellingUnit> units)
+    public static TruckLoad? Of(Gig gig, Stock stock, IReadOnlyList<TravellingUnit> units, LoadLimits limits)
     {
         if (gig.Trucks.Count == 0)
         {
@@ -18,19 +19,29 @@ internal static class TruckLoads
         }
 
         var spaces = gig.Trucks.Select(truck => LoadSpace.Of(truck.Item, stock)).ToList();
+        var floor = FloorOf(units, spaces);
         return new TruckLoad(
             string.Join(" + ", gig.Trucks.Select(truck => truck.Name)),
             gig.Trucks[0].At,
             PayloadOf(spaces),
             units.Aggregate(Mass.Zero, (sum, unit) => sum + ((unit.Gross.Value ?? Mass.Zero) * unit.Count)),
-            FloorOf(units, spaces),
+            floor,
             LengthOf(spaces),
             VolumeOf(units),
             SpaceOf(spaces),
             [.. units.Where(unit => GoesNowhere(unit, spaces)).Select(unit => unit.Name).Distinct(StringComparer.Ordinal)],
             Items(units.Where(unit => unit.Kind?.Stacks is not { IsKnown: true })),
-            Items(units.Where(unit => Bulk.Of(unit.Size) is null)));
+            Items(units.Where(unit => Bulk.Of(unit.Size) is null)))
+        {
+            Straps = StrapsOf(floor, limits),
+        };
     }
+
+    private static Figure<int> StrapsOf(Figure<Length> floor, LoadLimits limits) =>
+        Sum.Of("straps", "n = ⌈L / e⌉", Publication.CommonPractice)
+            .Put("L", floor)
+            .Put("e", Figure.Policy("truck / strap-each", limits.StrapEach))
+            .Gives((length, each) => (int)Math.Ceiling((length.Meters / each.Meters) - 1e-9));
 
     // Of several vehicles the lowest counts, and their width on the average: it is the floor of all of them that is filled.
     private static Figure<Length> FloorOf(IReadOnlyList<TravellingUnit> units, List<LoadSpace> spaces)

@@ -10,6 +10,7 @@ internal static class LoadLimitsShape
     {
         var payload = keys.Defaulted("payload", Written.Percentage, LoadLimits.Default.Payload, "Of what it may carry.", "90 %");
         var floor = keys.Defaulted("floor", Written.Percentage, LoadLimits.Default.Floor, "Of the length of its floor.", "85 %");
-        return row => new LoadLimits(payload(row), floor(row));
+        var strap = keys.Metres("strap-each", LoadLimits.Default.StrapEach, "How much of the length of a load one strap holds.");
+        return row => new LoadLimits(payload(row), floor(row), strap(row));
     });
 }

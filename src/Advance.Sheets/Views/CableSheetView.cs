@@ -15,12 +15,6 @@ public sealed record CableSheetView
     /// <summary>What the rules have to say about cables.</summary>
     public required IReadOnlyList<FindingView> Findings { get; init; }
 
-    /// <summary>Whether any run is part of a loom.</summary>
-    public required bool HasLooms { get; init; }
-
-    /// <summary>Whether any run is joined of several leads.</summary>
-    public required bool HasJoins { get; init; }
-
     /// <summary>Whether any kind is short.</summary>
     public required bool HasShort { get; init; }
 
@@ -37,19 +31,17 @@ public sealed record CableSheetView
 
     /// <summary>One run.</summary>
     /// <param name="Label">As on the leads.</param>
-    /// <param name="Loom">Which loom it is part of.</param>
     /// <param name="From">Where it starts.</param>
     /// <param name="FromPlace">Where that stands; blank for a box that stands on the sheet once.</param>
     /// <param name="To">Where it goes.</param>
     /// <param name="ToPlace">Where that stands.</param>
-    /// <param name="Route">What it lies along.</param>
+    /// <param name="Route">The loom it is part of, and what it lies along.</param>
     /// <param name="Need">How long it must be.</param>
-    /// <param name="Take">The lengths of its leads, from the source on.</param>
-    /// <param name="Joins">How many times two leads are plugged together.</param>
+    /// <param name="Take">The lengths of its leads, from the source on; each + is a join.</param>
     /// <param name="LeftOver">How much is left over, and at which end it is coiled.</param>
     /// <param name="Note">What is wrong or out of the ordinary with it.</param>
     public sealed record Line(
-        Cell Label, Cell Loom, Cell From, Cell FromPlace, Cell To, Cell ToPlace, Cell Route, Cell Need, Cell Take, Cell Joins, Cell LeftOver, Cell Note);
+        Cell Label, Cell From, Cell FromPlace, Cell To, Cell ToPlace, Cell Route, Cell Need, Cell Take, Cell LeftOver, Cell Note);
 
     /// <summary>One kind of lead.</summary>
     /// <param name="Kind">Name on the shelf label.</param>

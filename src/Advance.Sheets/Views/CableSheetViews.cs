@@ -38,8 +38,6 @@ internal static class CableSheetViews
             Ways = [.. plan.Brief.Gig.CableWays.Where(way => way.Laid.Length > 0).Select(way => new PairView(way.Name, Cell.Of(way.Laid)))],
             Kinds = [.. kinds.Select(line => KindOf(line, cells))],
             Findings = FindingViews.Of(plan, finding => finding.Rule.StartsWith("cable/", StringComparison.Ordinal)),
-            HasLooms = runs.Any(run => run.Loom is not null),
-            HasJoins = runs.Any(run => run.Joins > 0),
             HasShort = kinds.Any(line => line.Short.Value is not 0),
             Unit = cells.LengthUnit,
             RestsOn = Cells.Head(plan.Cables.RestsOn),

@@ -57,17 +57,13 @@ internal sealed class PullLines
         cells.Of(line.Total) with { Strong = true, Tbc = null },
         Cell.Of(line.Kind?.Name ?? line.Item),
         Cell.Of(line.Item),
-        line.Kind?.Packs is { } packs ? Cell.Number(packs.Count) : Cell.Blank,
         Cell.Of(IntoOf(line)),
-        EachOf(line),
         Missing(line),
         Cell.Of(string.Join("; ", Remarks(line))) with { Tbc = cells.NoteOf(line.Need.RestsOn) },
         isCompanion);
 
     // Who must answer stands in the remark, where there is room for it.
     private static Cell Short(Cell cell) => cell.Tbc is null ? cell : cell with { Tbc = "" };
-
-    private Cell EachOf(StockLine line) => line.Kind?.Weight is { } weight ? cells.Mass(Figure.From(weight)) : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
 
     // "Lead crate 1–3": the department is that of the list.
     private string IntoOf(StockLine line)
@@ -80,6 +76,7 @@ internal sealed class PullLines
         return kinds.Count > 0 ? string.Join("; ", kinds) : "loose";
     }
 
+    // 1, 3; or 1–4 where they follow each other.
     private static string Numbers(IReadOnlyList<string> numbers)
     {
         var whole = numbers.Select(number => int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var read) ? read : -1).ToList();

@@ -2,17 +2,15 @@ namespace Advance.Sheets.Views;
 
 /// <summary>The pull list: what is taken off the shelves, what it is packed in, and what others bring.</summary>
 /// <param name="Departments">By department, then shelf and item, without cases and vehicles.</param>
-/// <param name="Cases">By kind of case; what travels loose comes last.</param>
+/// <param name="Cases">By shelf; what each holds stands on the truck sheet.</param>
 /// <param name="FromOthers">What is not pulled, by who brings it.</param>
 /// <param name="Totals">Of the whole list.</param>
-/// <param name="Unit">Of all weights.</param>
 /// <param name="RestsOn">The open questions that may change who brings what, and how many; blank where there are none.</param>
 public sealed record PullListView(
     IReadOnlyList<PullListView.Department> Departments,
-    IReadOnlyList<PullListView.CaseKind> Cases,
+    IReadOnlyList<PullListView.CaseLine> Cases,
     IReadOnlyList<PullListView.Other> FromOthers,
     IReadOnlyList<PairView> Totals,
-    string Unit,
     Cell RestsOn)
 {
     /// <summary>One department of the shop.</summary>
@@ -31,27 +29,19 @@ public sealed record PullListView(
     /// <param name="Total">To be taken off the shelf.</param>
     /// <param name="Item">Name on the shelf label.</param>
     /// <param name="Id">Of the kind.</param>
-    /// <param name="Issue">How many to a case; blank where it is issued singly.</param>
     /// <param name="Into">Which cases it goes into; <c>loose</c> where into none.</param>
-    /// <param name="Each">What one weighs, in the unit of the paper.</param>
     /// <param name="Short">How many are missing, and from whom to hire.</param>
     /// <param name="Remark">Stand-ins, tests due.</param>
     /// <param name="IsCompanion">Whether it only ever goes with the line above that is none.</param>
     public sealed record Line(
-        Cell Shelf, Cell Need, Cell Spare, Cell Total, Cell Item, Cell Id, Cell Issue, Cell Into, Cell Each, Cell Short, Cell Remark, bool IsCompanion);
+        Cell Shelf, Cell Need, Cell Spare, Cell Total, Cell Item, Cell Id, Cell Into, Cell Short, Cell Remark, bool IsCompanion);
 
-    /// <summary>All cases of one kind.</summary>
-    /// <param name="Head">Name and shelf.</param>
-    /// <param name="Count">How many are pulled; blank for what is loose.</param>
+    /// <summary>Cases of one kind.</summary>
+    /// <param name="Shelf">Where it lies.</param>
+    /// <param name="Total">To be taken off the shelf.</param>
+    /// <param name="Item">Name on the shelf label.</param>
     /// <param name="Short">How many are missing, and from whom to hire.</param>
-    /// <param name="Packed">One by one, or loose pieces of one kind together.</param>
-    public sealed record CaseKind(string Head, Cell Count, Cell Short, IReadOnlyList<CaseLine> Packed);
-
-    /// <summary>One case, or loose pieces of one kind.</summary>
-    /// <param name="Name">As on its label.</param>
-    /// <param name="Contents">What is in it.</param>
-    /// <param name="Gross">What it weighs with that, each, in the unit of the paper.</param>
-    public sealed record CaseLine(Cell Name, Cell Contents, Cell Gross);
+    public sealed record CaseLine(Cell Shelf, Cell Total, Cell Item, Cell Short);
 
     /// <summary>What somebody else brings.</summary>
     /// <param name="From">Who.</param>

@@ -16,6 +16,7 @@ internal static class PullListViews
         var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
         var lines = new PullLines(plan, cells);
         var others = plan.Stock.FromOthers
+            .Where(piece => !(piece.From.Is(out var owner) && owner.Kind == OwnerKind.Hire))
             .GroupBy(piece => (From: piece.From.Is(out var owner) ? OwnerWords.Of(owner) : "?", piece.Item))
             .OrderBy(group => group.Key.From, StringComparer.Ordinal)
             .ThenBy(group => group.Key.Item, StringComparer.Ordinal)
@@ -30,7 +31,6 @@ internal static class PullListViews
                 new PairView("Weight without cases", cells.WithUnit(plan.Load.Weight)),
                 new PairView("Weight with cases", cells.WithUnit(plan.Load.Gross)),
             ],
-            cells.MassUnit,
             Cells.Head(plan.Stock.Lines.Aggregate(Doubts.None, (sum, line) => sum.With(line.Total.RestsOn))));
     }
 
@@ -45,26 +45,9 @@ internal static class PullListViews
     // The question stands in the head of the list.
     private static Cell Untagged(Cell cell) => cell with { Tbc = null };
 
-    private static IEnumerable<PullListView.CaseKind> Cases(Plan plan, Cells cells)
-    {
-        foreach (var line in plan.Stock.Lines.Where(line => line.Kind?.Role == Role.Case))
-        {
-            var packed = plan.Stock.Units.Where(unit => unit.IsCase && unit.Item == line.Item).ToList();
-            var shelf = line.Kind!.Shelf.Length > 0 ? $", {line.Kind.Shelf}" : "";
-            yield return new($"{line.Kind.Name}{shelf}", Untagged(cells.Of(line.Total)), PullLines.Missing(line), [.. packed.Select(unit => CaseOf(unit, cells))]);
-        }
-
-        var loose = plan.Stock.Units.Where(unit => !unit.IsCase).ToList();
-        if (loose.Count > 0)
-        {
-            yield return new("Loose", Cell.Blank, Cell.Blank, [.. loose.Select(unit => CaseOf(unit, cells))]);
-        }
-    }
-
-    private static PullListView.CaseLine CaseOf(TravellingUnit unit, Cells cells) => new(
-        Cell.Of(unit.Count > 1 ? $"{unit.Count} × {CaseWords.Of(unit)}" : CaseWords.Of(unit)),
-        Cell.Of(unit.IsCase && unit.Contents.Count == 0 ? "empty" : CaseWords.Contents(unit)),
-        Untagged(cells.Mass(unit.Gross)));
+    private static IEnumerable<PullListView.CaseLine> Cases(Plan plan, Cells cells) =>
+        plan.Stock.Lines.Where(line => line.Kind?.Role == Role.Case).Select(line => new PullListView.CaseLine(
+            Cell.Of(line.Kind!.Shelf), Untagged(cells.Of(line.Total)) with { Strong = true }, Cell.Of(line.Kind.Name), PullLines.Missing(line)));
 
     private static PullListView.Other OtherOf(IReadOnlyList<Piece> pieces, Cells cells) => new(
         cells.Of(pieces[0].From),

@@ -16,7 +16,6 @@ internal sealed class RunLines(Plan plan, Cells cells)
     /// <summary>One run.</summary>
     public CableSheetView.Line Of(Run run) => new(
         Cell.Of(run.Label) with { Strong = true },
-        Cell.Of(run.Loom?.Replace("loom ", "", StringComparison.Ordinal) ?? ""),
         Cell.Of(EndOf(run.Link.From)),
         PlaceOf(run.Link.From),
         Cell.Of(EndOf(run.Link.To)),
@@ -24,12 +23,11 @@ internal sealed class RunLines(Plan plan, Cells cells)
         Cell.Of(RouteOf(run)),
         cells.Length(run.Needed) with { Tbc = null },
         TakeOf(run),
-        run.Joins > 0 ? Cell.Number(run.Joins) : Cell.Blank,
         LeftOverOf(run),
         Cell.Of(string.Join("; ", Notes(run))) with { Tbc = cells.NoteOf(run.Needed.RestsOn) });
 
     // A microphone has one connector: its name says which.
-    private static string EndOf(LinkEnd end) => end.Port.Number is null ? end.Port.Device : end.Port.ToString();
+    internal static string EndOf(LinkEnd end) => end.Port.Number is null ? end.Port.Device : end.Port.ToString();
 
     private Cell PlaceOf(LinkEnd end) => end is { Port.Number: null, Spot: { } spot }
         ? Cell.Of(PlaceWords.Of(new Place.AtPoint(UnitsNet.Length.FromMeters(spot.X), UnitsNet.Length.FromMeters(spot.Y), null), speech))
@@ -43,8 +41,8 @@ internal sealed class RunLines(Plan plan, Cells cells)
         }
 
         var via = string.Join(", ", route.Via.Where(name => name != "straight"));
-        var climbs = route.Climbs > 0 ? "over the deck's edge" : "";
-        return string.Join(", ", new[] { via, climbs }.Where(part => part.Length > 0));
+        var climbs = route.Climbs > 0 ? "over edge" : "";
+        return string.Join(", ", new[] { run.Loom ?? "", via, climbs }.Where(part => part.Length > 0));
     }
 
     private Cell TakeOf(Run run) => run.Leads.Count == 0
@@ -52,7 +50,7 @@ internal sealed class RunLines(Plan plan, Cells cells)
         : Cell.Of(string.Join(" + ", run.Leads.Select(lead => lead.Cable is { } cable ? cells.Length(Domain.Figures.Figure.From(cable.Length)).Text : "?"))) with { Strong = true };
 
     private Cell LeftOverOf(Run run) => run.Surplus.Value is { } surplus && surplus.Meters >= LeastCoil
-        ? Cell.Of($"{cells.Length(run.Surplus).Text} at {(run.LeftOverAt == run.Link.From ? "from" : "to")}")
+        ? Cell.Of($"{cells.Length(run.Surplus).Text} at {(run.LeftOverAt == run.Link.From ? "From" : "To")}")
         : Cell.Blank;
 
     private static IEnumerable<string> Notes(Run run)

@@ -7,7 +7,7 @@ namespace Advance.Sheets.Views;
 /// <summary>Turns tasks into lines of the load-in and the load-out sheet.</summary>
 internal sealed class TaskLines
 {
-    private const int MostKinds = 5;
+    private const int MostKinds = 3;
 
     private readonly Plan plan;
     private readonly Cells cells;
