@@ -13,6 +13,7 @@ internal static class SheetList
     public static readonly IReadOnlyList<(string Template, Func<Plan, object?> View)> Others =
     [
         ("open-questions", OpenQuestionsViews.Of),
+        ("findings", FindingsSheetViews.Of),
         ("load-in", LoadInViews.Of),
         ("load-out", LoadOutViews.Of),
         ("stage-plot", plan => plan.Stage.Stages.Count > 0 ? StagePlotViews.Of(plan) : null),

@@ -37,10 +37,11 @@ public static class PapersDepartment
         var (_, venue, company, _) = plan.Brief;
         var times = company.Policies.LeadTimes;
         var to = venue.Name.Length > 0 ? venue.Name : "the venue";
-        foreach (var service in venue.Services)
+        if (venue.Services.Count > 0)
         {
-            yield return Of(plan, $"Supply request, service {service.Name}", company.Name, to, "we draw from it", times.Power, "power");
-            yield return Of(plan, $"Test report of service {service.Name}: earthing, loop impedance, residual protection", to, company.Name, "we plug into it", times.Power, "power");
+            var services = $"{(venue.Services.Count == 1 ? "service" : "services")} {string.Join(", ", venue.Services.Select(service => service.Name))}";
+            yield return Of(plan, $"Supply request, {services}", company.Name, to, "we draw from it", times.Power, "power");
+            yield return Of(plan, $"Test report of {services}: earthing, loop impedance, residual protection", to, company.Name, "we plug into it", times.Power, "power");
         }
 
         if (plan.Pieces.Any(piece => piece.IsPulled && piece.Kind is { Mains: not null } or { Role: Role.Distribution }))

@@ -38,7 +38,6 @@ public sealed record TruckLoad(
         Stated.Of(Where / "payload", $"{Name}, payload", Payload),
         Stated.Of(Where / "floor", $"{Name}, length of floor that the load takes", Floor),
         Stated.Of(Where / "length", $"{Name}, length of floor that there is", Length),
-        Stated.Of(Where / "straps", $"{Name}, straps across the load", Straps),
         Stated.Of(Where / "volume", $"{Name}, volume of the load in m³", Volume),
         Stated.Of(Where / "space", $"{Name}, load space in m³", Space),
     ];

@@ -87,6 +87,6 @@ internal static class ActLetterViews
 
     private static ActLetterView.Question QuestionOf(Doubt doubt, Plan plan, Cells cells) => new(
         doubt.By is not { } by ? Cell.Blank : plan.ShowDate is { } near ? Cell.Date(by.Resolve(near)) : Cell.Of(cells.Note(doubt with { Who = null })),
-        Cell.Of(Cells.Subject(doubt)),
+        Cell.Of(QuestionWords.Of(doubt, plan)),
         Cell.Of(doubt.Written ?? "") with { Tbc = "" });
 }

@@ -24,20 +24,20 @@ public sealed record DaySheetView
     /// <summary>Muster, first aid, hospital, toilets, parking, meals.</summary>
     public required IReadOnlyList<PairView> Welfare { get; init; }
 
-    /// <summary>How to get in.</summary>
-    public required IReadOnlyList<AccessLine> Access { get; init; }
-
-    /// <summary>What is said in place of the way in where nobody knows it.</summary>
-    public required Cell AccessUnknown { get; init; }
-
-    /// <summary>Pieces, weight, lines.</summary>
+    /// <summary>Crew, weight, vehicles, lines, current in use of each service.</summary>
     public required IReadOnlyList<PairView> Totals { get; init; }
 
     /// <summary>What is new in this revision; empty for nothing.</summary>
     public required string New { get; init; }
 
-    /// <summary>What stops the package, then concerns.</summary>
-    public required IReadOnlyList<FindingLine> Findings { get; init; }
+    /// <summary>What keeps the package from being issued.</summary>
+    public required IReadOnlyList<FindingView> Stops { get; init; }
+
+    /// <summary>How many concerns the rules have, on a sheet of their own.</summary>
+    public required int Concerns { get; init; }
+
+    /// <summary>How many notes.</summary>
+    public required int Notes { get; init; }
 
     /// <summary>What a named person took upon themselves.</summary>
     public required IReadOnlyList<AcceptedLine> Accepted { get; init; }
@@ -59,17 +59,6 @@ public sealed record DaySheetView
 
     /// <summary>Somebody, with a number.</summary>
     public sealed record PersonLine(Cell Name, Cell Does, Cell Call, Cell Phone);
-
-    /// <summary>A link of the chain from road to stage.</summary>
-    public sealed record AccessLine(Cell What, Cell Wide, Cell High, Cell Long, Cell Note);
-
-    /// <summary>A finding.</summary>
-    /// <param name="Weight"><c>stop</c>, <c>concern</c> or <c>note</c>.</param>
-    /// <param name="Says">Its first line.</param>
-    /// <param name="Rule">Its name.</param>
-    /// <param name="Cure">What would put it right.</param>
-    /// <param name="RestsOn">The open questions behind it; blank where there are none.</param>
-    public sealed record FindingLine(string Weight, string Says, string Rule, string Cure, Cell RestsOn);
 
     /// <summary>An accepted finding.</summary>
     public sealed record AcceptedLine(string Rule, string Where, string Figures, string By, string Why);

@@ -2,6 +2,7 @@ using Advance.Domain.Companies;
 using Advance.Domain.Facts;
 using Advance.Domain.Findings;
 using Advance.Domain.Gigs;
+using Advance.Domain.Venues;
 using Advance.Domain.Wording;
 using Advance.Planning;
 
@@ -29,14 +30,13 @@ internal static class DaySheetViews
             Contacts = [.. venue.Contacts.Where(contact => showsPrivate || !contact.Private).Select(contact => ContactOf(contact, cells))],
             Limits = [.. Limits(plan, cells)],
             Welfare = [.. Welfare(plan, cells)],
-            Access = [.. venue.Access.Or([]).Select(step => new DaySheetView.AccessLine(
-                Cell.Of(step.What), cells.Of(step.Wide), cells.Of(step.High), cells.Of(step.Long), Cell.Of(step.Note)))],
-            AccessUnknown = venue.Access.Doubt is { } doubt && !venue.Access.IsKnown ? new Cell("") { Tbc = cells.Note(doubt) } : Cell.Of("nothing known"),
             Totals = [.. Totals(plan, cells)],
             New = gig.New,
-            Findings = [.. plan.Findings.Where(finding => finding.Accepted is null).Select(finding => FindingOf(finding, plan))],
+            Stops = FindingViews.Of(plan, finding => finding.Stops),
+            Concerns = plan.Findings.Count(finding => finding.Severity == Severity.Concern && finding.Accepted is null),
+            Notes = plan.Findings.Count(finding => finding.Severity == Severity.Note && finding.Accepted is null),
             Accepted = [.. gig.Accepted.Select(row => new DaySheetView.AcceptedLine(row.Rule, row.Where, row.Figures, row.By, row.Why))],
-            Questions = [.. Worst(plan).Select(doubt => QuestionOf(doubt, plan, cells))],
+            Questions = [.. OpenQuestionsViews.InOrder(plan).Take(WorstQuestions).Select(doubt => QuestionOf(doubt, plan, cells))],
             QuestionCount = plan.Brief.OpenQuestions.Count,
             Contents = contents,
         };
@@ -58,10 +58,30 @@ internal static class DaySheetViews
             yield return new PairView("Key for the load-out", cells.Of(venue.KeyForLoadOut));
         }
 
+        yield return new PairView("Way in", WayIn(venue, cells));
         foreach (var truck in gig.Trucks)
         {
             yield return new PairView(truck.Name, cells.Of(truck.Driver));
         }
+    }
+
+    // From the road to the stage in one line; the load-in sheet has it in full.
+    private static Cell WayIn(Venue venue, Cells cells)
+    {
+        if (!venue.Access.Is(out var steps))
+        {
+            return venue.Access.Doubt is { } doubt ? new Cell("") { Tbc = cells.Note(doubt) } : Cell.Blank;
+        }
+
+        var doubts = steps.Aggregate(Doubts.None, (sum, step) => sum.With(Doubts.Of(step.Wide?.Doubt)).With(Doubts.Of(step.High?.Doubt)).With(Doubts.Of(step.Long?.Doubt)));
+        return Cell.Of(string.Join(", ", steps.Select(step => StepOf(step, cells)))) with { Tbc = cells.NoteOf(doubts) };
+    }
+
+    private static string StepOf(AccessStep step, Cells cells)
+    {
+        var sizes = new[] { cells.Of(step.Wide).Text, cells.Of(step.High).Text }.Where(text => text.Length > 0).ToList();
+        var size = sizes.Count > 0 ? " " + string.Join(" × ", sizes) : cells.Of(step.Long).Text is { Length: > 0 } far ? $" {far}" : "";
+        return step.What + size;
     }
 
     private static DaySheetView.ScheduleLine ScheduleOf(ScheduleRow row, Cells cells) =>
@@ -119,32 +139,35 @@ internal static class DaySheetViews
     private static IEnumerable<PairView> Totals(Plan plan, Cells cells)
     {
         yield return new PairView("Crew", Cell.Number(plan.Brief.Gig.People.Count + (plan.Brief.Gig.Crew.Hands?.Or(0) ?? 0)));
-        yield return new PairView("Pieces", cells.Of(plan.Load.Pieces));
-        yield return new PairView("Weight without cases", cells.WithUnit(plan.Load.Weight));
+        yield return new PairView("Load with cases", Short(cells.WithUnit(plan.Load.Gross)));
+        yield return new PairView("Vehicles", Cell.Number(plan.Brief.Gig.Trucks.Count));
         yield return new PairView("Lines", Cell.Number(plan.Patch.Lines.Count));
+        foreach (var service in plan.Power.Services)
+        {
+            yield return new PairView(Capital(service.Name), InUse(service, cells));
+        }
     }
 
-    // What is needed first hurts first; what has no date comes last.
-    private static IEnumerable<Doubt> Worst(Plan plan)
+    // The fullest leg, in the state in which it is.
+    private static Cell InUse(SupplyPoint service, Cells cells)
     {
-        var show = plan.ShowDate ?? DateOnly.MaxValue;
-        return plan.Brief.OpenQuestions
-            .OrderBy(doubt => doubt.By is { } by && plan.ShowDate is { } near ? by.Resolve(near) : show)
-            .ThenBy(doubt => doubt)
-            .Take(WorstQuestions);
+        if (service.Legs.Count == 0)
+        {
+            return Cell.Of("nothing");
+        }
+
+        var legs = service.Legs.OrderByDescending(use => use.InUse.Value is null).ThenByDescending(use => use.InUse.Value?.Amperes ?? 0).ToList();
+        var (use, limit) = (cells.WithUnit(legs[0].InUse), cells.WithUnit(service.Limit));
+        return use with { Text = $"{use.Text} of {limit.Text}{(legs[0].Leg.Length > 0 ? $", {legs[0].Leg}" : "")}", Tbc = use.Tbc is null && limit.Tbc is null ? null : "" };
     }
+
+    private static Cell Short(Cell cell) => cell.Tbc is null ? cell : cell with { Tbc = "" };
 
     private static DaySheetView.QuestionLine QuestionOf(Doubt doubt, Plan plan, Cells cells) => new(
-        Cell.Of(Cells.Subject(doubt)),
+        Cell.Of(QuestionWords.Of(doubt, plan)),
         Cell.Of(doubt.Written ?? "") with { Tbc = "" },
         Cell.Of(doubt.Who ?? ""),
         doubt.By is not { } by ? Cell.Blank : plan.ShowDate is { } near ? Cell.Date(by.Resolve(near)) : Cell.Of(cells.Note(doubt with { Who = null })));
-
-    private static DaySheetView.FindingLine FindingOf(Finding finding, Plan plan)
-    {
-        var speech = Speech.Of(plan.Brief.Company.Units);
-        return new(finding.Severity.Word(), speech.Say(finding.Says), finding.Rule, speech.Say(finding.Cure), Cells.Head(finding.RestsOn));
-    }
 
     /// <summary>With a capital letter in front.</summary>
     internal static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];

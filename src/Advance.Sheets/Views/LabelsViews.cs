@@ -44,6 +44,7 @@ internal static class LabelsViews
             Job.Mains => "power",
             Job.Stacks => "PA",
             Job.Inputs => "patch",
+            Job.Unload => "truck",
             _ => row.Task.Area,
         }).ToUpperInvariant(),
         Cell.Of(CaseWords.Of(row.Unit)) with { Strong = true },

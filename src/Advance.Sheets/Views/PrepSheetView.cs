@@ -24,10 +24,10 @@ public sealed record PrepSheetView(
     public sealed record Unit(Cell Name, Cell Item, Cell Network, Cell Software);
 
     /// <summary>One output.</summary>
-    public sealed record Output(Cell Port, Cell Feeds, Cell Polarity, Cell Gain, Cell Delay, Cell HighPass, Cell LowPass, Cell Muted);
+    public sealed record Output(Cell Port, Cell Feeds, Cell Polarity, Cell Gain, Cell Delay, Cell Filters, Cell Muted);
 
     /// <summary>One box with a setting of its own.</summary>
-    public sealed record Box(Cell Name, Cell Item, Cell Polarity, Cell Delay, Cell HighPass, Cell LowPass, Cell Aim);
+    public sealed record Box(Cell Name, Cell Item, Cell Polarity, Cell Delay, Cell Filters, Cell Aim);
 
     /// <summary>Radios of one kind.</summary>
     public sealed record Radio(Cell Count, Cell Item, Cell For);

@@ -47,8 +47,7 @@ internal static class PrepSheetViews
         PolarityOf(output.Set),
         cells.WithUnit(output.Set.Gain),
         cells.WithUnit(output.Set.Delay),
-        FilterOf(output.Set.HighPass, cells),
-        FilterOf(output.Set.LowPass, cells),
+        FiltersOf(output.Set, cells),
         Cell.Of(output.Set.StartsMuted?.Value == true ? "muted" : ""));
 
     private static PrepSheetView.Box BoxOf(DrivenBox box, Cells cells) => new(
@@ -56,8 +55,7 @@ internal static class PrepSheetViews
         Cell.Of(CaseWords.Short(box.Box.Piece.Kind, box.Box.Piece.Item)),
         PolarityOf(box.Set),
         cells.WithUnit(box.Set.Delay),
-        FilterOf(box.Set.HighPass, cells),
-        FilterOf(box.Set.LowPass, cells),
+        FiltersOf(box.Set, cells),
         box.Set.Aim is { } aim ? cells.WithUnit(aim) : Cell.Blank);
 
     // A box that is left as it comes off the shelf needs no line.
@@ -67,7 +65,14 @@ internal static class PrepSheetViews
 
     private static Cell PolarityOf(DriveSettings set) => Cell.Of(set.Polarity.Value == Polarity.Reversed ? "reversed" : "normal") with { Strong = set.Polarity.Value == Polarity.Reversed };
 
-    private static Cell FilterOf(Figure<UnitsNet.Frequency>? filter, Cells cells) => filter is null ? Cell.Blank : cells.WithUnit(filter);
+    private static Cell FiltersOf(DriveSettings set, Cells cells)
+    {
+        var filters = new[] { Named("high-pass", set.HighPass, cells), Named("low-pass", set.LowPass, cells) }.Where(filter => !filter.IsBlank).ToList();
+        return filters.Count == 0 ? Cell.Of("none") : filters[0] with { Text = string.Join(", ", filters.Select(filter => filter.Text)), Tbc = filters.Select(filter => filter.Tbc).FirstOrDefault(tag => tag is not null) };
+    }
+
+    private static Cell Named(string name, Figure<UnitsNet.Frequency>? filter, Cells cells) =>
+        filter is null ? Cell.Blank : cells.WithUnit(filter) is var cell ? cell with { Text = $"{name} {cell.Text}" } : Cell.Blank;
 
     private static IEnumerable<PrepSheetView.Radio> Radios(Plan plan, Cells cells) =>
         plan.Pieces.Where(piece => piece.Kind?.IsRadio == true && piece.From.Is(out var owner) && owner.Kind is OwnerKind.Shop or OwnerKind.Hire)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Advance.Domain.Figures;
 using Advance.Planning;
 
@@ -70,18 +69,10 @@ internal sealed class PullLines
     {
         var kinds = cases[line.Item].GroupBy(unit => unit.Item, StringComparer.Ordinal)
             .Select(group => group.First().Name.StartsWith(group.Key + " ", StringComparison.Ordinal)
-                ? $"{CaseWords.Short(group.First().Kind, group.Key)} {Numbers([.. group.Select(unit => unit.Name[(unit.Name.LastIndexOf(' ') + 1)..])])}"
+                ? $"{CaseWords.Short(group.First().Kind, group.Key)} {CaseWords.Numbers([.. group.Select(unit => unit.Name[(unit.Name.LastIndexOf(' ') + 1)..])])}"
                 : string.Join(", ", group.Select(unit => unit.Name)))
             .ToList();
         return kinds.Count > 0 ? string.Join("; ", kinds) : "loose";
-    }
-
-    // 1, 3; or 1–4 where they follow each other.
-    private static string Numbers(IReadOnlyList<string> numbers)
-    {
-        var whole = numbers.Select(number => int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var read) ? read : -1).ToList();
-        var isRun = whole.Count > 2 && whole.Zip(whole.Skip(1)).All(pair => pair.Second == pair.First + 1);
-        return isRun ? $"{numbers[0]}–{numbers[^1]}" : string.Join(", ", numbers);
     }
 
     private static IEnumerable<string> Remarks(StockLine line)

@@ -17,17 +17,20 @@ internal sealed class RunLines(Plan plan, Cells cells)
     public CableSheetView.Line Of(Run run) => new(
         Cell.Of(run.Label) with { Strong = true },
         Cell.Of(EndOf(run.Link.From)),
-        PlaceOf(run.Link.From),
+        IsHop(run) ? Cell.Blank : PlaceOf(run.Link.From),
         Cell.Of(EndOf(run.Link.To)),
-        PlaceOf(run.Link.To),
+        IsHop(run) ? Cell.Blank : PlaceOf(run.Link.To),
         Cell.Of(RouteOf(run)),
         cells.Length(run.Needed) with { Tbc = null },
         TakeOf(run),
         LeftOverOf(run),
-        Cell.Of(string.Join("; ", Notes(run))) with { Tbc = cells.NoteOf(run.Needed.RestsOn) });
+        Cell.Of(string.Join("; ", Notes(run))) with { Tbc = run.Needed.RestsOn.Any ? "" : null });
 
     // A microphone has one connector: its name says which.
     internal static string EndOf(LinkEnd end) => end.Port.Number is null ? end.Port.Device : end.Port.ToString();
+
+    // From box to box in a chain: they stand beside each other.
+    private static bool IsHop(Run run) => run.Link is { From.Port.Number: null, To.Port.Number: null } && run.Link.From.Port.Kind == Domain.Facts.PortKind.Link;
 
     private Cell PlaceOf(LinkEnd end) => end is { Port.Number: null, Spot: { } spot }
         ? Cell.Of(PlaceWords.Of(new Place.AtPoint(UnitsNet.Length.FromMeters(spot.X), UnitsNet.Length.FromMeters(spot.Y), null), speech))

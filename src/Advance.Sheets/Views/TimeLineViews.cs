@@ -7,7 +7,7 @@ namespace Advance.Sheets.Views;
 /// <summary>Makes the time line.</summary>
 internal static class TimeLineViews
 {
-    private static readonly string[] Rules = ["crew/too-late", "crew/no-break", "schedule/"];
+    private static readonly string[] Rules = ["crew/too-late", "schedule/"];
 
     /// <summary>Null where no task has a time.</summary>
     public static TimeLineView? Of(Plan plan)
@@ -38,7 +38,7 @@ internal static class TimeLineViews
     private static IEnumerable<(Moment At, TimeLineView.Row Row)> Tasks(Plan plan) =>
         plan.Crew.Tasks.Where(task => task is { Start: not null, IsHold: false }).Select(task => (
             task.Start!.Value,
-            new TimeLineView.Row(Cell.Of(task.Start.Value.ToString()), Cell.Of(task.End?.ToString() ?? ""), Cell.Of(task.What), Cell.Of(string.Join(", ", task.Who)), Cell.Of(task.Area), Cell.Of("task"), IsHold: false)));
+            new TimeLineView.Row(Cell.Of(task.Start.Value.ToString()), Cell.Of(task.End?.ToString() ?? ""), Cell.Of(task.What), Cell.Of(task.Who.Count > 1 && task.Who.Count == plan.Crew.Workers.Count ? "all" : string.Join(", ", task.Who)), Cell.Of(task.Area), Cell.Of("task"), IsHold: false)));
 
     private static IEnumerable<(Moment At, TimeLineView.Row Row)> Sets(Plan plan) =>
         plan.Brief.Gig.Acts.SelectMany(act => act.Sets.Where(set => set.IsKnown).Select(set => (

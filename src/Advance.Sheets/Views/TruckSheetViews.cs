@@ -21,9 +21,8 @@ internal static class TruckSheetViews
         return new TruckSheetView(
             [.. plan.Brief.Gig.Trucks.Select(truck => new PairView(truck.Name, VehicleOf(truck, plan, cells)))],
             [.. Totals(plan, cells)],
-            [.. plan.Load.InOrder.Select((row, index) => RowOf(row, index + 1, cells))],
+            [.. Groups(plan, cells)],
             FindingViews.Of(plan, finding => finding.Rule.StartsWith("truck/", StringComparison.Ordinal) || finding.Rule == "access/unpack-outside"),
-            plan.Brief.Gig.Trucks.Count > 1,
             cells.MassUnit,
             Cells.Head(plan.Load.Gross.RestsOn.With(plan.Crew.RestsOn)));
     }
@@ -65,11 +64,37 @@ internal static class TruckSheetViews
     private static Cell Cubic(Figure<double> figure, Cells cells) =>
         cells.WithUnit(new Figure<Volume>(figure.Value is { } volume ? Volume.FromCubicMeters(volume) : null, figure.RestsOn, figure.Why));
 
-    private static TruckSheetView.Row RowOf(LoadRow row, int place, Cells cells) => new(
-        Cell.Number(place),
-        Cell.Of(CaseWords.Of(row.Unit)) with { Strong = true },
-        Cell.Of(CaseWords.Contents(row.Unit)),
-        Cell.Of(row.Task?.What.Split(',')[0] ?? "spare, or asked for loose"),
-        Cell.Number(row.Unit.Count),
-        cells.Mass(row.Unit.Gross) with { Tbc = null });
+    // What is needed for one task stands together; cases that hold the same are one row.
+    private static IEnumerable<TruckSheetView.Group> Groups(Plan plan, Cells cells)
+    {
+        var place = 1;
+        foreach (var task in Runs(plan.Load.InOrder, row => row.Task?.What ?? ""))
+        {
+            var rows = new List<TruckSheetView.Row>();
+            foreach (var alike in Runs(task, row => (row.Unit.Item, row.Unit.IsCase, CaseWords.Contents(row.Unit))))
+            {
+                rows.Add(RowOf([.. alike.Select(row => row.Unit)], place, cells));
+                place += alike.Count;
+            }
+
+            yield return new TruckSheetView.Group(task[0].Task?.What ?? "Spare, or asked for loose", rows);
+        }
+    }
+
+    private static IEnumerable<IReadOnlyList<LoadRow>> Runs<T>(IReadOnlyList<LoadRow> rows, Func<LoadRow, T> alike)
+    {
+        for (var first = 0; first < rows.Count;)
+        {
+            var run = rows.Skip(first).TakeWhile(row => Equals(alike(row), alike(rows[first]))).ToList();
+            yield return run;
+            first += run.Count;
+        }
+    }
+
+    private static TruckSheetView.Row RowOf(IReadOnlyList<TravellingUnit> alike, int place, Cells cells) => new(
+        alike.Count == 1 ? Cell.Number(place) : Cell.Of($"{place}–{place + alike.Count - 1}"),
+        Cell.Of(CaseWords.Of(alike)) with { Strong = true },
+        Cell.Of(CaseWords.Contents(alike[0])),
+        Cell.Number(alike.Sum(unit => unit.Count)),
+        cells.Mass(alike[0].Gross) with { Tbc = null });
 }
