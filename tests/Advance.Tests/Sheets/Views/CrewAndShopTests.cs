@@ -17,7 +17,7 @@ public sealed class CrewAndShopTests
     [Fact]
     public void Each_kind_that_is_pulled_stands_on_the_pull_list_once_and_a_vehicle_does_not()
     {
-        var view = PullListViews.Of(Supper);
+        var view = PullListViews.Of(Supper)!;
         var listed = view.Departments.SelectMany(department => department.Lines).Select(line => line.Id.Text).ToList();
         var loose = Supper.Stock.Lines.Where(line => line.Kind?.Role is not (Role.Case or Role.Truck)).Select(line => line.Item).ToList();
         Assert.Equal(loose.Order(StringComparer.Ordinal), listed.Order(StringComparer.Ordinal));
