@@ -18,6 +18,9 @@ public sealed record CableSheetView
     /// <summary>Whether any kind is short.</summary>
     public required bool HasShort { get; init; }
 
+    /// <summary>Whether places are in metres, and so without their unit.</summary>
+    public required bool IsMetric { get; init; }
+
     /// <summary>Of all lengths.</summary>
     public required string Unit { get; init; }
 

@@ -39,6 +39,7 @@ internal static class CableSheetViews
             Kinds = [.. kinds.Select(line => KindOf(line, cells))],
             Findings = FindingViews.Of(plan, finding => finding.Rule.StartsWith("cable/", StringComparison.Ordinal)),
             HasShort = kinds.Any(line => line.Short.Value is not 0),
+            IsMetric = plan.Brief.Company.Units == UnitSystem.Metric,
             Unit = cells.LengthUnit,
             RestsOn = Cells.Head(plan.Cables.RestsOn),
         };

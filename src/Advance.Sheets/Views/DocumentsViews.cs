@@ -6,8 +6,8 @@ namespace Advance.Sheets.Views;
 /// <summary>Makes the documents list.</summary>
 internal static class DocumentsViews
 {
-    /// <summary>The list of a gig.</summary>
-    public static DocumentsView Of(Plan plan) => new(
+    /// <summary>The list of a gig; null where nobody comes and nothing is brought.</summary>
+    public static DocumentsView? Of(Plan plan) => plan.Pieces.Count + plan.Brief.Gig.People.Count == 0 ? null : new(
         [.. PapersDepartment.Settle(plan).Select(LineOf)],
         Cells.Head(plan.Brief.Gig.Days.Aggregate(Doubts.None, (sum, day) => sum.With(Doubts.Of(day.Date.Doubt)))));
 

@@ -1,6 +1,7 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Findings;
 using Advance.Domain.Gigs;
+using Advance.Domain.Venues;
 using Advance.Domain.Wording;
 using Advance.Planning;
 
@@ -38,7 +39,7 @@ internal static class LoadInViews
             Calls = [.. Calls(plan, cells)],
             Safety = [.. Safety(plan, cells)],
             Access = [.. venue.Access.Or([]).Select(step => new CrewWorkView.AccessLine(
-                Cell.Of(step.What), cells.Of(step.Wide), cells.Of(step.High), cells.Of(step.Long), Cell.Of(step.Note)))],
+                Cell.Of(step.What), cells.Of(step.Wide), cells.Of(step.High), cells.Of(step.Long), NoteOf(step, cells)))],
             HasWidths = venue.Access.Or([]).Any(step => step.Wide is not null || step.High is not null),
             AccessUnknown = venue.Access.Doubt is { } doubt && !venue.Access.IsKnown ? new Cell("") { Tbc = cells.Note(doubt) } : Cell.Blank,
             Vehicles = [.. gig.Trucks.Select(truck => new PairView(truck.Name, VehicleOf(truck, cells)))],
@@ -52,6 +53,20 @@ internal static class LoadInViews
 
     /// <summary>Whether a finding speaks of the way out.</summary>
     internal static bool IsLoadOut(Finding finding) => finding.Where.Text.StartsWith("crew/load-out", StringComparison.Ordinal);
+
+    // What has no column of its own: few ways have any of it.
+    private static Cell NoteOf(AccessStep step, Cells cells)
+    {
+        var (turn, load) = (cells.Of(step.Turn), cells.Of(step.Load));
+        string[] said =
+        [
+            step.Steps > 0 ? $"{step.Steps} {(step.Steps == 1 ? "step" : "steps")}" : "",
+            turn.Text.Length > 0 ? $"turn {turn.Text}" : "",
+            load.Text.Length > 0 ? $"carries {load.Text}" : "",
+            step.Note,
+        ];
+        return Cell.Of(string.Join("; ", said.Where(part => part.Length > 0))) with { Tbc = turn.Tbc ?? load.Tbc };
+    }
 
     private static Cell VehicleOf(Truck truck, Cells cells)
     {

@@ -51,7 +51,8 @@ internal static class PlaceWords
         return string.Join(" ", parts) + (place.Of is { } of ? $" of {of}" : "");
     }
 
-    private static string Sideways(UnitsNet.Length x, Speech speech) => $"{(x.Meters < 0 ? "SR" : "SL")} {speech.Say(UnitsNet.Length.FromMeters(Math.Abs(x.Meters)))}";
+    // Half a centimetre off the centre line is on it.
+    private static string Sideways(UnitsNet.Length x, Speech speech) => Math.Abs(x.Meters) < 0.005 ? "C" : $"{(x.Meters < 0 ? "SR" : "SL")} {speech.Say(UnitsNet.Length.FromMeters(Math.Abs(x.Meters)))}";
 
     private static string Along(UnitsNet.Length y, Speech speech) => $"{(y.Meters < 0 ? "DS" : "US")} {speech.Say(UnitsNet.Length.FromMeters(Math.Abs(y.Meters)))}";
 }

@@ -10,9 +10,14 @@ internal static class PullListViews
 {
     private const int MostNames = 2;
 
-    /// <summary>The pull list of the whole gig.</summary>
-    public static PullListView Of(Plan plan)
+    /// <summary>The pull list of the whole gig; null where nobody brings anything.</summary>
+    public static PullListView? Of(Plan plan)
     {
+        if (plan.Stock.Lines.Count + plan.Stock.FromOthers.Count == 0)
+        {
+            return null;
+        }
+
         var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
         var lines = new PullLines(plan, cells);
         var others = plan.Stock.FromOthers

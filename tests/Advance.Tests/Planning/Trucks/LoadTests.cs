@@ -33,6 +33,23 @@ public sealed class LoadTests
         Assert.Equal(piles * 0.25 / 1.75, Planner.Plan(In([Extra("box", 7)], box)).Load.Truck!.Floor.Value!.Value.Meters, 9);
     }
 
+    // 7 boxes of 1.75 x 1 m, none on another, are 7 m of floor: three straps at 2.4 m each. 2.4 m is just one.
+    [Theory]
+    [InlineData(7, 1, 3)]
+    [InlineData(1, 2.4, 1)]
+    [InlineData(1, 2.5, 2)]
+    public void There_is_a_strap_for_each_so_many_metres_of_load(int count, double deep, int straps) =>
+        Assert.Equal(straps, Planner.Plan(In([Extra("box", count)], Sized("box", 10, 1.75, deep, 0.6))).Load.Truck!.Straps.Value);
+
+    [Fact]
+    public void Departments_are_the_load_in_parts()
+    {
+        var load = Planner.Plan(In([Extra("box", 3), Extra("drum", 2)], Sized("box", 10, 0.5, 0.5, 0.5), Sized("drum", 4, 0.5, 0.5, 0.5) with { Department = "other" })).Load;
+        Assert.Equal(load.Pieces.Value, load.Departments.Sum(department => department.Pieces.Value));
+        Assert.Equal(load.Gross.Value!.Value.Kilograms, load.Departments.Sum(department => department.Gross.Value!.Value.Kilograms), 9);
+        Assert.Equal(8, load.Departments.Single(department => department.Name == "other").Weight.Value!.Value.Kilograms, 9);
+    }
+
     [Fact]
     public void More_on_one_another_never_takes_more_floor() => Gen.Select(Gen.Int[1, 40], Gen.Int[1, 8]).Sample((count, stacks) =>
     {
