@@ -1,3 +1,4 @@
+using Advance.Domain.Wording;
 using Advance.Paper.Pictures;
 using Advance.Planning;
 using Advance.Sheets.Drawings;
@@ -12,6 +13,7 @@ internal static class DrawingList
     public static IReadOnlyList<Drawing> Of(Plan plan) =>
     [
         new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),
+        new Drawing("system", ["stack"], told => System(plan, told)),
     ];
 
     private static Scene? Stage(Plan plan, IReadOnlyDictionary<string, string> told)
@@ -19,5 +21,11 @@ internal static class DrawingList
         var stage = plan.Stage.Stages.FirstOrDefault(stage => stage.Name == told.GetValueOrDefault("stage", ""));
         var act = told.GetValueOrDefault("act", "");
         return stage is null ? null : StagePlotDrawing.Draw(plan, stage, act.Length > 0 ? act : null);
+    }
+
+    private static Scene? System(Plan plan, IReadOnlyDictionary<string, string> told)
+    {
+        var stack = plan.Sound.Stacks.FirstOrDefault(stack => stack.Name == told.GetValueOrDefault("stack", ""));
+        return stack is null ? null : SystemDrawing.Draw(stack, Speech.Of(plan.Brief.Company.Units));
     }
 }

@@ -30,8 +30,20 @@ public static class LightingDepartment
         var stand = new LightingStand(pieces, drawn, ground, stock, company ?? Company.Default);
         var positions = gig.Lighting.Positions.SelectMany(stand.Positions).ToList();
         var fixtures = stand.Fixtures(gig.Lighting.Fixtures, positions);
-        return new LightingPlacement(pieces.Made, drawn.Things, positions, fixtures, desk);
+        var margins = (company ?? Company.Default).Policies.WeightMargin;
+        return new LightingPlacement(pieces.Made, drawn.Things, [.. positions.Select(position => Loaded(position, fixtures, pieces.Made, margins))], fixtures, desk);
     }
+
+    private static LightingPosition Loaded(LightingPosition position, IReadOnlyList<FixturePlan> fixtures, IReadOnlyList<Piece> made, WeightMargins margins)
+    {
+        var hung = fixtures.Where(fixture => fixture.Position?.Address == position.Address).Select(fixture => fixture.Address).ToList();
+        var doubts = fixtures.Where(fixture => hung.Contains(fixture.Address)).Aggregate(Doubts.None, (sum, fixture) => sum.With(Doubts.Of(fixture.Row.Item.Doubt)));
+        var weight = StackFigures.Weight(made.Where(piece => hung.Exists(address => IsPartOf(piece, address))), margins, "weight that hangs");
+        return position with { Carries = weight with { RestsOn = weight.RestsOn.With(doubts) } };
+    }
+
+    private static bool IsPartOf(Piece piece, Address whole) =>
+        piece.Address == whole || piece.Address.Text.StartsWith(whole.Text + "/", StringComparison.Ordinal);
 
     /// <summary>Chooses addresses and lines.</summary>
     public static LightingPlan Choose(Gig gig, Stock stock, Policies policies, LightingPlacement placed, Choices earlier)
@@ -92,6 +104,11 @@ public static class LightingDepartment
         {
             yield return Stated.Of(position.Address / "trim", $"{position.Name}, trim above the floor", position.Trim);
             yield return Stated.Of(position.Address / "height", $"{position.Name}, height above what is below", position.Height);
+        }
+
+        if (position.Carries.Value is not { Kilograms: 0 })
+        {
+            yield return Stated.Of(position.Address / "carries", $"{position.Name}, weight that hangs on it", position.Carries);
         }
     }
 }

@@ -16,6 +16,9 @@ namespace Advance.Planning;
 public sealed record LightingPosition(
     Address Address, string Name, Position Position, Spot? Spot, Piece? Carrier, Figure<Length> Trim, Figure<Length> Height)
 {
+    /// <summary>What hangs on it, with margins: fixtures and what comes with them, without the carrier; unknown where one weight is.</summary>
+    public Figure<Mass> Carries { get; init; } = new(null, Doubts.None, Reason.Derived.It);
+
     /// <summary>The open questions about where it is and how high.</summary>
     public Doubts RestsOn => Doubts.Of(Position.Place.Doubt).With(Height.RestsOn);
 }

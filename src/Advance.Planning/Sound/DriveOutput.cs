@@ -29,6 +29,7 @@ public sealed record DriveOutput(
     public IReadOnlyList<Stated> Figures =>
     [
         Stated.Of(Address / "delay", $"{Port}, delay", Set.Delay),
+        .. Set.DelayWay is { } way ? [Stated.Of(Address / "delay-way", $"{Port}, delay as a way", way)] : Array.Empty<Stated>(),
         .. Set.HighPass is { } high ? [Stated.Of(Address / "high-pass", $"{Port}, high-pass", high)] : Array.Empty<Stated>(),
         .. Set.LowPass is { } low ? [Stated.Of(Address / "low-pass", $"{Port}, low-pass", low)] : Array.Empty<Stated>(),
     ];

@@ -19,6 +19,9 @@ public sealed record DriveSettings(Setting<Polarity> Polarity, Figure<Level> Gai
         new Figure<Duration>(Duration.Zero, Doubts.None, Reason.Derived.It),
         "");
 
+    /// <summary>How far sound goes in the time of the delay, for whoever checks it with a tape; null where it is not delayed.</summary>
+    public Figure<Length>? DelayWay { get; init; }
+
     /// <summary>Below what the lows are taken out; null for nowhere.</summary>
     public Figure<Frequency>? HighPass { get; init; }
 

@@ -50,12 +50,18 @@ internal sealed class OutputSettings(Wiring wiring, Timings timings, Figure<Spee
         var (delay, from, delayed) = Delay(device, feeds, row, isRear);
         var settings = new DriveSettings(Polarity(row, isRear), Gain(row), delay, from)
         {
+            DelayWay = WayOf(delay),
             HighPass = Crossed(device, feeds, row?.HighPass, ofSubs: false),
             LowPass = Crossed(device, feeds, row?.LowPass, ofSubs: true),
             StartsMuted = new Setting<bool>(policies.StartMuted, new Reason.Policy("start-muted"), Doubts.None),
         };
         return new DriveOutput(Address.Of("sound") / device.Name / "out" / (port.Number ?? 1), port, device, wiring.Sources(port), feeds, settings, delayed, row);
     }
+
+    private Figure<Length>? WayOf(Figure<Duration> delay) => delay.Value is { Seconds: 0 } && !delay.RestsOn.Any
+        ? null
+        : Sum.Of("way of the delay", "d = t · c", Acoustics.Travel).Put("t", delay).Put("c", speed)
+            .Gives((time, c) => Length.FromMeters(time.Seconds * c.MetersPerSecond));
 
     private static Setting<Polarity> Polarity(OutputRow? row, bool isRear)
     {

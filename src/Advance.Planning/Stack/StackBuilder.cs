@@ -47,6 +47,7 @@ internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, 
             Height = height,
             Top = StackFigures.Top(foot, height),
             Weight = StackFigures.Weight(pieces.Made.Skip(before), company.Policies.WeightMargin),
+            Lift = Lift.Heaviest(Weighed(boxes), company.Policies.Lifts),
             Chains = Chains.Of(stack, address, boxes, one.Index),
         };
     }
@@ -66,6 +67,9 @@ internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, 
 
         return boxes;
     }
+
+    private static IEnumerable<(string Item, Figure<UnitsNet.Mass> Weight)> Weighed(IEnumerable<StackedBox> boxes) =>
+        boxes.Where(box => box.Piece.Kind?.Weight is not null).Select(box => (box.Piece.Item, Figure.From(box.Piece.Kind!.Weight!.Value)));
 
     private static IReadOnlyList<StackedBox> Raise(IReadOnlyList<StackedBox> boxes) =>
         [.. boxes.Select((box, index) => box with { Base = StackFigures.Together("height below", boxes.Take(index).Select(lower => lower.Height)) })];

@@ -33,8 +33,8 @@ internal static class StackFigures
             .Gives((below, above) => below + above);
 
     /// <summary>What pieces weigh together, each with the margin of how its weight is known.</summary>
-    public static Figure<Mass> Weight(IEnumerable<Piece> pieces, WeightMargins margins) =>
-        Sum.Of("weight of a stack", "W = Σ wᵢ", Publication.Arithmetic)
+    public static Figure<Mass> Weight(IEnumerable<Piece> pieces, WeightMargins margins, string name = "weight of a stack") =>
+        Sum.Of(name, "W = Σ wᵢ", Publication.Arithmetic)
             .PutAll("wᵢ", pieces.Select(piece => WeightOf(piece, margins)))
             .Gives(terms => terms.Values.Aggregate(Mass.Zero, (sum, mass) => sum + mass));
 

@@ -49,6 +49,9 @@ public sealed record StackPlan(
     /// <summary>What all of it weighs, with margins: boxes, joints, pins, what lies under it.</summary>
     public Figure<Mass> Weight { get; init; } = new(null, Doubts.None, Reason.Derived.It);
 
+    /// <summary>Its heaviest box, and how many lift it; null where nobody weighed one.</summary>
+    public Lift? Lift { get; init; }
+
     /// <summary>Its boxes as they are fed, one chain for each output.</summary>
     public IReadOnlyList<Chain> Chains { get; init; } = [];
 

@@ -101,7 +101,7 @@ internal sealed class PictureSetter(Composer composer, Faults faults, string atP
         var height = Frame.ToMils(covered.Bottom) + y;
         if (ratio > 0)
         {
-            ScaleBar.Draw(ratio, scene.BarUnit, atPaper, composer, height + composer.Scale.Body, marks);
+            ScaleBar.Draw(ratio, scene.BarUnit, atPaper, composer, height + composer.Scale.Body, width, marks);
             height += composer.Scale.Body + ScaleBar.Height(composer);
         }
 

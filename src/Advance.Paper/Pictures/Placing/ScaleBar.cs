@@ -7,6 +7,7 @@ namespace Advance.Paper.Pictures.Placing;
 internal static class ScaleBar
 {
     private const int Thick = 5000;
+    private const double LongestHalfMm = 25;
 
     // Lengths of half a bar.
     private static readonly double[] Steps = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200];
@@ -20,15 +21,18 @@ internal static class ScaleBar
     /// <param name="atPaper">What follows the ratio, as <c>at A4</c>.</param>
     /// <param name="composer">Sets its text.</param>
     /// <param name="y">Upper edge.</param>
+    /// <param name="width">Room for bar and words, in 1/1000 pt.</param>
     /// <param name="marks">Taken up there.</param>
-    public static void Draw(int ratio, BarUnit unit, string atPaper, Composer composer, int y, List<Mark> marks)
+    public static void Draw(int ratio, BarUnit unit, string atPaper, Composer composer, int y, int width, List<Mark> marks)
     {
         var unitMm = unit == BarUnit.Feet ? 304.8 : 1000;
-        // The longest half that is not longer than 25 mm on the paper.
+        var words = $"1 : {ratio} {atPaper}";
+        var room = (width - (composer.Scale.Body * 3) - composer.Compose(words, composer.Quiet).Most) / 2;
+        // The longest half that is not longer than 25 mm on the paper, and leaves room for the words.
         var step = Steps[0];
         foreach (var next in Steps)
         {
-            if (next * unitMm / ratio <= 25)
+            if (next * unitMm / ratio <= LongestHalfMm && Mil.FromMm(next * unitMm / ratio) <= room)
             {
                 step = next;
             }
@@ -42,13 +46,13 @@ internal static class ScaleBar
         Write("0", 0, baseline);
         Write(Figure(step), half, baseline);
         Write($"{Figure(step * 2)} {name}", half * 2, baseline);
-        Write($"1 : {ratio} {atPaper}", (half * 2) + (composer.Scale.Body * 3), y + Thick + (composer.Quiet.Cap / 4));
+        Write(words, (half * 2) + (composer.Scale.Body * 3), y + Thick + (composer.Quiet.Cap / 4));
 
         void Write(string text, int x, int at)
         {
-            var words = composer.Compose(text, composer.Quiet).OnOneLine(0, out var width);
+            var set = composer.Compose(text, composer.Quiet).OnOneLine(0, out var across);
             var left = x == 0 || at < baseline ? x : x - (composer.Compose(text.Split(' ')[0], composer.Quiet).Most / 2);
-            marks.Add(new RunMark(left, at, composer.Quiet, words, width) { Layer = "scale" });
+            marks.Add(new RunMark(left, at, composer.Quiet, set, across) { Layer = "scale" });
         }
     }
 

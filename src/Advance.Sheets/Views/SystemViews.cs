@@ -1,0 +1,153 @@
+using Advance.Domain.Stocks;
+using Advance.Domain.Wording;
+using Advance.Planning;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>Makes the system sheets.</summary>
+internal sealed class SystemViews
+{
+    private readonly Plan plan;
+    private readonly Speech speech;
+    private readonly Cells cells;
+
+    private SystemViews(Plan plan)
+    {
+        this.plan = plan;
+        speech = Speech.Of(plan.Brief.Company.Units);
+        cells = new Cells(speech);
+    }
+
+    /// <summary>One for each stack; null where there is none.</summary>
+    public static SystemsView? Of(Plan plan)
+    {
+        var views = new SystemViews(plan);
+        return plan.Sound.Stacks.Count > 0 ? new SystemsView([.. plan.Sound.Stacks.Select(views.ViewOf)]) : null;
+    }
+
+    private SystemView ViewOf(StackPlan stack)
+    {
+        var lift = stack.Lift is { Hands: not 1 } heavy ? Cell.Of($"{heavy.Item} weighs {speech.Say(heavy.Weight.Value!.Value)}") : Cell.Blank;
+        var leads = new LeadCells(plan, speech, stack.Boxes.ToDictionary(box => box.Piece.Name, box => $"box {box.Position}"));
+        return new SystemView(
+            $"system-{Slug.Of(stack.Name)}",
+            stack.Name,
+            Drawings.SystemDrawing.Bands(stack) is not null,
+            [.. Facts(stack)],
+            [.. stack.Boxes.Reverse().Select(box => BoxOf(stack, box, leads))],
+            Remarks.On(plan, finding => Remarks.IsAt(finding, stack.Address.Text) || Remarks.IsAt(finding, stack.Written.Text)),
+            lift,
+            HandWords(stack.Lift?.Hands),
+            Cells.Head(stack.RestsOn.With(plan.Cables.RestsOn).With(plan.Power.RestsOn)))
+        {
+            HasPins = stack.Boxes.Any(box => box.Joint is not null),
+        };
+    }
+
+    private IEnumerable<PairView> Facts(StackPlan stack)
+    {
+        var place = cells.Of(stack.Stack.Place);
+        yield return new PairView("Stands", place with { Text = $"{(stack.Side is { } side ? SideWords(side) + ", " : "")}{place.Text}{On(stack)}" });
+        yield return new PairView("Aim", AimWords.Of(stack.Stack.Aim, plan.Brief.Company.Aim, speech, cells));
+        yield return new PairView("Height", cells.WithUnit(stack.Height));
+        if (stack.Base.Value is not { Meters: 0 })
+        {
+            yield return new PairView("Top above floor", cells.WithUnit(stack.Top));
+        }
+
+        yield return new PairView("Weight", cells.WithUnit(stack.Weight));
+        if (stack.Lift is { } lift)
+        {
+            yield return new PairView("Hands", Cell.Of($"{HandWords(lift.Hands) switch { "" => "forks or wheels", var hands => hands }} for {lift.Item}, {speech.Say(lift.Weight.Value!.Value)}"));
+        }
+
+        yield return new PairView("Strap", Cell.Of(stack.Stack.Strap is { } strap ? $"{strap.Count} × {strap.Item}" : "none planned"));
+        foreach (var pair in Sound(stack))
+        {
+            yield return pair;
+        }
+    }
+
+    private IEnumerable<PairView> Sound(StackPlan stack)
+    {
+        if (stack.Stack.Crossover is { } crossover)
+        {
+            yield return new PairView("Crossed", crossover.Is(out var known)
+                ? Cell.Of($"{speech.Say(known.Frequency)} in {known.Within}") with { Tbc = crossover.Doubt is { } doubt ? cells.Note(doubt) : null }
+                : cells.Of(crossover));
+        }
+
+        if (plan.Drive.Timings.TryGetValue(stack.Address, out var timing) && timing.From.Length > 0)
+        {
+            var delay = cells.WithUnit(timing.Delay);
+            yield return new PairView("Delay", delay with { Text = $"{delay.Text} from {timing.From}, start value" });
+        }
+    }
+
+    private SystemView.Box BoxOf(StackPlan stack, StackedBox box, LeadCells leads)
+    {
+        var driven = plan.Drive.Of(box.Piece.Address);
+        var (top, bottom) = Drawings.SystemDrawing.Bands(stack) is { } bands ? bands[box.Position - 1] : default;
+        return new SystemView.Box(
+            Cell.Number(box.Position) with { Strong = true },
+            Cell.Of(box.Piece.Name) with { Strong = true },
+            Cell.Of(box.Piece.Item),
+            Cell.Of(Way(box)) with { Strong = true },
+            JoinedBelow(stack, box),
+            Cell.Of(box.Joint is { Pins: > 0 } joint ? $"{joint.Pins} pins" : ""),
+            leads.From(driven?.In),
+            leads.To(driven?.Out ?? []),
+            leads.MainsIn(box.Piece.Address),
+            leads.MainsOut(box.Piece.Address),
+            Network(box),
+            Cell.Of(driven is null ? "" : new SettingWords(speech).Of(driven)),
+            top,
+            bottom);
+    }
+
+    private Cell JoinedBelow(StackPlan stack, StackedBox box)
+    {
+        if (box.Joint is { } joint)
+        {
+            return Cell.Of($"{joint.Pieces} × {joint.Kind.Id}");
+        }
+
+        if (box.Position == 1)
+        {
+            var under = plan.Pieces.Where(piece => IsCompanion(piece, box)).GroupBy(piece => piece.Item, StringComparer.Ordinal).Select(group => $"{group.Count()} × {group.Key}");
+            return Cell.Of(string.Join(", ", ["stands" + On(stack), .. under]));
+        }
+
+        return stack.Interfaces.First(joint => joint.Upper.Position == box.Position) is { WantsJoint: true }
+            ? new Cell("no joint known") { Verdict = Paper.Tree.Verdict.CannotBeJudged }
+            : Cell.Of("stands on it");
+    }
+
+    private static bool IsCompanion(Piece piece, StackedBox box) =>
+        piece.Why is Need.GoesWith with && with.Other == box.Piece.Address && piece.Kind?.Role is not (Role.Joint or Role.Cable);
+
+    private Cell Network(StackedBox box) => plan.Drive.Units.FirstOrDefault(unit => unit.Address == box.Piece.Address) is { Network: { } address } unit
+        ? Cell.Of(address.ToString()) with { Tbc = cells.NoteOf(unit.RestsOn) }
+        : Cell.Blank;
+
+    private static string Way(StackedBox box) =>
+        (box.IsUpsideDown ? "upside-down" : "upright") + (box.IsRearFacing ? ", front to the rear" : "");
+
+    private static string On(StackPlan stack) => stack.On switch
+    {
+        Footing.Floor => " on the floor",
+        Footing.Deck => " on the deck",
+        _ => "",
+    };
+
+    private static string SideWords(Domain.Places.Side side) => side == Domain.Places.Side.StageRight ? "SR" : "SL";
+
+    private static string HandWords(int? hands) => hands switch
+    {
+        1 => "one",
+        2 => "two",
+        4 => "four",
+        { } other => Cell.Number(other).Text,
+        null => "",
+    };
+}
