@@ -14,6 +14,7 @@ internal static class DrawingList
     [
         new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),
         new Drawing("system", ["stack"], told => System(plan, told)),
+        new Drawing("signal-diagram", ["part"], told => Signal(plan, told)),
     ];
 
     private static Scene? Stage(Plan plan, IReadOnlyDictionary<string, string> told)
@@ -28,4 +29,11 @@ internal static class DrawingList
         var stack = plan.Sound.Stacks.FirstOrDefault(stack => stack.Name == told.GetValueOrDefault("stack", ""));
         return stack is null ? null : SystemDrawing.Draw(stack, Speech.Of(plan.Brief.Company.Units));
     }
+
+    private static Scene Signal(Plan plan, IReadOnlyDictionary<string, string> told) => told.GetValueOrDefault("part", "") switch
+    {
+        "to-desk" => SignalDrawing.Of(plan, toDesk: true).Scene(),
+        "from-desk" => SignalDrawing.Of(plan, toDesk: false).Scene(),
+        _ => SignalDrawing.Of(plan).Scene(),
+    };
 }

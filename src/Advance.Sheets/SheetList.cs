@@ -17,6 +17,7 @@ internal static class SheetList
         ("act-letter", ActLetterViews.Of),
         ("system", SystemViews.Of),
         ("drive", DriveViews.Of),
+        ("signal-diagram", SignalDiagramViews.Of),
         ("input-list", plan => plan.Brief.Gig.Acts.Count > 0 ? InputListViews.Of(plan) : null),
         ("stage-box-card", StageBoxCardViews.Of),
         ("lighting-patch", LightingPatchViews.Of),

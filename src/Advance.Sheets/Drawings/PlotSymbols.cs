@@ -49,11 +49,8 @@ internal static class PlotSymbols
     private static Rectangle Inner(Placed thing) =>
         Outline(thing) with { Width = PlotScale.Mm(thing.Covers.Width * 0.6), Height = PlotScale.Mm(thing.Covers.Depth * 0.6), Pen = Pen.Thin };
 
-    private static Line Tread(Placed thing)
-    {
-        var (middle, half) = (PlotScale.At(thing.Spot), PlotScale.Mm(thing.Covers.Width / 2));
-        return new Line(middle.Plus(-half, 0), middle.Plus(half, 0)) { Pen = Pen.Thin };
-    }
+    // A tread across the middle, as wide as the steps and turned with them.
+    private static Rectangle Tread(Placed thing) => Outline(thing) with { Height = PlotScale.Mm(thing.Covers.Depth / 3), Pen = Pen.Thin };
 
     private static IEnumerable<Shape> Tripod(Point middle)
     {

@@ -28,9 +28,9 @@ internal static class ActLetterViews
             [.. Times(act, plan, cells)],
             [.. Brought(act, lines, cells)],
             [.. Ours(act, plan)],
-            [.. act.Mixes.OrderBy(mix => mix.Numbers).Select(mix => MixOf(mix, cells))],
-            [.. plan.Brief.OpenQuestions.Where(doubt => doubt.Who == act.Name).Select(doubt => QuestionOf(doubt, plan, cells))],
-            Cells.Head(lines.Aggregate(Doubts.None, (sum, line) => sum.With(line.RestsOn))));
+            [.. act.Mixes.OrderBy(mix => mix.Numbers).Select(mix => MixOf(mix, plan, cells))],
+            [.. plan.Brief.OpenQuestions.Where(doubt => doubt.Who == act.Name).Select(doubt => QuestionOf(doubt, act, plan, cells))],
+            RestsOn(lines.Aggregate(Doubts.None, (sum, line) => sum.With(line.RestsOn)), act));
     }
 
     private static IEnumerable<PairView> Facts(Act act, List<PatchLine> lines, Plan plan, Cells cells)
@@ -64,7 +64,7 @@ internal static class ActLetterViews
 
         foreach (var line in lines.Where(line => line.Row.From is { } from && from.Is(out var owner) && owner.Kind == OwnerKind.Act))
         {
-            yield return Cell.Of($"{line.Device?.Item ?? "source"} for {line.Source}, channel {line.Channel}") with { Tbc = line.Row.From?.Doubt is { } doubt ? cells.Note(doubt) : null };
+            yield return Cell.Of($"{line.Device?.Kind?.Name ?? line.Device?.Item ?? "source"} for {line.Source}, channel {line.Channel}") with { Tbc = line.Row.From?.Doubt is { } doubt ? cells.Note(doubt) : null };
         }
     }
 
@@ -79,14 +79,19 @@ internal static class ActLetterViews
                 Cell.Number(group.Count()), Cell.Of(group.First().Kind?.Name ?? group.Key), Cell.Of(string.Join(", ", group.Select(piece => piece.Name).Distinct(StringComparer.Ordinal)))));
     }
 
-    private static ActLetterView.Mix MixOf(MixRow mix, Cells cells) => new(
+    private static Cell RestsOn(Doubts doubts, Act act) =>
+        doubts.Any ? Cell.Of(string.Join("; ", doubts.Select(doubt => ActQuestionWords.Of(doubt, act)))) with { Tbc = "" } : Cell.Blank;
+
+    private static string NameOf(string item, Plan plan) => plan.Brief.Stock.Find(item)?.Name ?? item;
+
+    private static ActLetterView.Mix MixOf(MixRow mix, Plan plan, Cells cells) => new(
         Cell.Of(mix.Numbers.ToString()),
         Cell.Of(mix.For),
-        mix.With is { } with && with.Is(out var item) ? Cell.Of(item.Count > 1 ? $"{item.Count} × {item.Item}" : item.Item) with { Tbc = with.Doubt is { } doubt ? cells.Note(doubt) : null } : Cell.Blank,
+        mix.With is { } with && with.Is(out var item) ? Cell.Of(item.Count > 1 ? $"{item.Count} × {NameOf(item.Item, plan)}" : NameOf(item.Item, plan)) with { Tbc = with.Doubt is { } doubt ? cells.Note(doubt) : null } : Cell.Blank,
         Cell.Of(mix.Wants));
 
-    private static ActLetterView.Question QuestionOf(Doubt doubt, Plan plan, Cells cells) => new(
+    private static ActLetterView.Question QuestionOf(Doubt doubt, Act act, Plan plan, Cells cells) => new(
         doubt.By is not { } by ? Cell.Blank : plan.ShowDate is { } near ? Cell.Date(by.Resolve(near)) : Cell.Of(cells.Note(doubt with { Who = null })),
-        Cell.Of(Cells.Subject(doubt)),
-        Cell.Of(doubt.Written ?? "") with { Tbc = "" });
+        Cell.Of(ActQuestionWords.Of(doubt, act)),
+        Cell.Of(doubt.Written is "act" ? "you" : doubt.Written ?? "") with { Tbc = "" });
 }

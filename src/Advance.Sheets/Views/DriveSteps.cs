@@ -18,12 +18,12 @@ internal sealed class DriveSteps(Plan plan)
         yield return "Desk, stage boxes and processors on first; loudspeakers and amplifiers last, one circuit after the other.";
         if (drive.Units.Any(unit => unit.HasPort || unit.Software.Length > 0))
         {
-            yield return "Each unit found at its address, with the software expected; what was found is written below.";
+            yield return "Each unit found at its address, with the software expected; what was found is written down.";
         }
 
         if (drive.Outputs.Count > 0)
         {
-            yield return "Matrix, filters, delays and limiters as below; the file saved under the name of the gig and this revision.";
+            yield return "Matrix, filters, delays and limiters as on this sheet; the file saved under the name of the gig and this revision.";
             yield return $"Signal at low level up to the inputs: {Listed(drive.Outputs.SelectMany(output => output.From).Distinct().Select(port => port.ToString()))}.";
             yield return "One output opened at a time: signal, right boxes, polarity, level; muted again before the next.";
         }

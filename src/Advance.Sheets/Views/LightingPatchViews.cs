@@ -19,14 +19,26 @@ internal sealed class LightingPatchViews
         this.plan = plan;
         speech = Speech.Of(plan.Brief.Company.Units);
         cells = new Cells(speech);
-        leads = new LeadCells(plan, speech, plan.Power.Circuits.SelectMany(circuit => circuit.Chain.Loads)
-            .Where(load => plan.Lighting.Fixtures.Any(fixture => fixture.Address == load.Address))
-            .DistinctBy(load => load.Name)
-            .ToDictionary(load => load.Name, load => $"fixture {plan.Lighting.Fixtures.First(fixture => fixture.Address == load.Address).Number}"));
+        leads = new LeadCells(plan, speech, Short(plan));
     }
 
     /// <summary>Null where there is no fixture.</summary>
     public static LightingPatchView? Of(Plan plan) => plan.Lighting.Fixtures.Count > 0 ? new LightingPatchViews(plan).View() : null;
+
+    // On lines of control and on circuits a fixture goes by different names.
+    private static Dictionary<string, string> Short(Plan plan)
+    {
+        var names = plan.Lighting.Fixtures.DistinctBy(fixture => fixture.Name).ToDictionary(fixture => fixture.Name, fixture => $"fixture {fixture.Number}", StringComparer.Ordinal);
+        foreach (var load in plan.Power.Circuits.SelectMany(circuit => circuit.Chain.Loads))
+        {
+            if (plan.Lighting.Fixtures.FirstOrDefault(fixture => fixture.Address == load.Address) is { } fixture)
+            {
+                names[load.Name] = $"fixture {fixture.Number}";
+            }
+        }
+
+        return names;
+    }
 
     private LightingPatchView View()
     {
@@ -64,7 +76,7 @@ internal sealed class LightingPatchViews
             fixture.At is { } slot ? Cell.Number(slot.Slot) with { Strong = true, Tbc = doubt } : Unknown("none") with { Tbc = doubt },
             LineOf(fixture),
             leads.From(plan.Lighting.Links.FirstOrDefault(link => link.To.Port.Device == fixture.Name)),
-            leads.CircuitOf(fixture.Address) is { } found ? Cell.Of(found.Circuit.Name) : Cell.Blank,
+            leads.CircuitOf(fixture.Address) is { } found ? Cell.Of($"{found.Circuit.Outlet.Device?.Name}-{found.Circuit.Outlet.Number}") : Cell.Blank,
             leads.MainsIn(fixture.Address),
             fixture.Piece.Kind?.Weight is { } weight ? Kilograms(weight) : Unknown("unknown"));
     }

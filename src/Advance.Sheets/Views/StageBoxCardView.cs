@@ -11,11 +11,33 @@ namespace Advance.Sheets.Views;
 public sealed record StageBoxCardView(
     string Id, string Box, Cell Place, IReadOnlyList<string> Acts, IReadOnlyList<StageBoxCardView.Line> Inputs, IReadOnlyList<StageBoxCardView.Line> Outputs, Cell RestsOn)
 {
+    /// <summary>Whether one column names what is on a port: with more than one act each has its own.</summary>
+    public bool IsNarrow => Acts.Count <= 1;
+
+    /// <summary>The inputs in two blocks that stand side by side.</summary>
+    public IReadOnlyList<IReadOnlyList<Line>> InputBlocks => Blocks(Inputs);
+
+    /// <summary>The outputs in two blocks that stand side by side.</summary>
+    public IReadOnlyList<IReadOnlyList<Line>> OutputBlocks => Blocks(Outputs);
+
     /// <summary>One port.</summary>
     /// <param name="Port">Its number, or those of several free ones.</param>
     /// <param name="House">What is on it for every act; blank for nothing.</param>
     /// <param name="Acts">What each act has on it.</param>
     /// <param name="Lead">Label of the lead.</param>
     /// <param name="Phantom">Whether 48 V is on.</param>
-    public sealed record Line(Cell Port, Cell House, IReadOnlyList<Cell> Acts, Cell Lead, Cell Phantom);
+    public sealed record Line(Cell Port, Cell House, IReadOnlyList<Cell> Acts, Cell Lead, Cell Phantom)
+    {
+        /// <summary>What is on it where there is one act at most.</summary>
+        public Cell Only => House.IsBlank && Acts.Count > 0 ? Acts[0] : House;
+
+        /// <summary>Whether nothing is on it.</summary>
+        public bool IsFree => House.Text == "free";
+    }
+
+    private static IReadOnlyList<IReadOnlyList<Line>> Blocks(IReadOnlyList<Line> lines)
+    {
+        var first = (lines.Count + 1) / 2;
+        return lines.Count > 1 ? [[.. lines.Take(first)], [.. lines.Skip(first)]] : [lines];
+    }
 }

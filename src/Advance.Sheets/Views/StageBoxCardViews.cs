@@ -68,7 +68,7 @@ internal static class StageBoxCardViews
         Cell.Number(port),
         Named(lines.FirstOrDefault(line => line.Act is null)),
         [.. acts.Select(act => Named(lines.FirstOrDefault(line => line.Act == act)))],
-        Lead(lines.Select(line => line.Address), plan),
+        Unless($"{lines[0].Port!.Device}-{port}", Lead(lines.Select(line => line.Address), plan)),
         Cell.Of(lines.Any(line => line.Device?.Kind?.Phantom == Phantom.Needed) ? "48V" : ""));
 
     private static StageBoxCardView.Line OutputOf(int port, IReadOnlyList<PatchReturn> mixes, IReadOnlyList<Link> feeds, List<string> acts, Plan plan) => new(
@@ -85,6 +85,9 @@ internal static class StageBoxCardViews
         var isStereo = mix?.Row.Numbers.Count == 2;
         return mix is null ? Cell.Blank : Cell.Of($"Mix {mix.Number} {mix.Row.For}{(isStereo ? mix.Number == mix.Row.Numbers.First ? " L" : " R" : "")}") with { Strong = true };
     }
+
+    // A lead that bears the name of its box and port needs no words.
+    private static Cell Unless(string usual, Cell label) => label.Text == usual ? Cell.Blank : label;
 
     private static Cell Lead(IEnumerable<Address> patched, Plan plan) => LabelOf(patched.Select(address => Address.Of("link") / address.Text), plan);
 

@@ -23,7 +23,11 @@ internal static class StagePlotViews
         var acts = plan.Brief.Gig.Acts;
         var name = plan.Stage.Stages.Count > 1 ? $", {stage.Name}" : "";
         IReadOnlyList<PairView> facts = [.. Facts(stage, cells)];
-        IReadOnlyList<PairView> further = [.. StagePlotDrawing.FurtherOut(plan, stage).Select(thing => new PairView(thing.Name, Cell.Of(Where(thing, speech))))];
+        IReadOnlyList<PairView> further =
+        [
+            .. StagePlotDrawing.FurtherOut(plan, stage).Select(thing => new PairView(thing.Name, Cell.Of(Where(thing, speech)))),
+            .. plan.Power.Services.Where(point => point.Service?.Place is not null).Select(point => new PairView(point.Name, cells.Of(point.Service!.Place))),
+        ];
         if (acts.Count != 1)
         {
             yield return new StagePlotView($"stage-plot-{Slug.Of(stage.Name)}", $"Stage plot{name}", "", stage.Name, "", facts, further);

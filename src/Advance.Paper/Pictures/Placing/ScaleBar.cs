@@ -27,7 +27,8 @@ internal static class ScaleBar
     {
         var unitMm = unit == BarUnit.Feet ? 304.8 : 1000;
         var words = $"1 : {ratio} {atPaper}";
-        var room = (width - (composer.Scale.Body * 3) - composer.Compose(words, composer.Quiet).Most) / 2;
+        var gap = composer.Scale.Body * 2;
+        var room = (width - gap - composer.Compose(words, composer.Quiet).Most) / 2;
         // The longest half that is not longer than 25 mm on the paper, and leaves room for the words.
         var step = Steps[0];
         foreach (var next in Steps)
@@ -46,7 +47,7 @@ internal static class ScaleBar
         Write("0", 0, baseline);
         Write(Figure(step), half, baseline);
         Write($"{Figure(step * 2)} {name}", half * 2, baseline);
-        Write(words, (half * 2) + (composer.Scale.Body * 3), y + Thick + (composer.Quiet.Cap / 4));
+        Write(words, (half * 2) + gap, y + Thick + (composer.Quiet.Cap / 4));
 
         void Write(string text, int x, int at)
         {
