@@ -8,6 +8,7 @@ internal sealed class SignalLayers
 {
     private const int Sweeps = 6;
     private const double Between = 5;
+    private const double TooLevel = 0.4;
 
     private readonly List<List<SignalPlace>> layers = [];
     private readonly List<SignalStep> steps = [];
@@ -213,11 +214,24 @@ internal sealed class SignalLayers
     // Those that go down take the lanes from the right, those that go up from the left, so that they do not cross each other's ends.
     private static void Lanes(List<SignalStep> between)
     {
+        PartEnds(between);
         var lane = 0;
         foreach (var step in between.Where(step => step.EndY < step.StartY).OrderBy(step => step.StartY)
             .Concat(between.Where(step => step.EndY > step.StartY).OrderByDescending(step => step.StartY)))
         {
             step.Lane = lane++;
+        }
+    }
+
+    // An end that lies level with the beginning of another would seem to go on from it.
+    private static void PartEnds(List<SignalStep> between)
+    {
+        foreach (var step in between.Where(step => !step.StartY.Equals(step.EndY)))
+        {
+            if (between.Exists(other => other != step && Math.Abs(other.StartY - step.EndY) < TooLevel))
+            {
+                step.EndY += TooLevel;
+            }
         }
     }
 }

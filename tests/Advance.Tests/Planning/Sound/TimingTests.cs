@@ -51,6 +51,8 @@ public sealed class TimingTests
         Assert.Equal(0, plan.Drive.Outputs[0].Set.Delay.Value!.Value.Seconds);
         Assert.Equal(milliseconds, plan.Drive.Outputs[1].Set.Delay.Value!.Value.Milliseconds, 0.01);
         Assert.Equal("Main", plan.Drive.Outputs[1].Set.DelayFrom);
+        Assert.Null(plan.Drive.Outputs[0].Set.DelayWay);
+        Assert.Equal(milliseconds / 1000 * 343.2, plan.Drive.Outputs[1].Set.DelayWay!.Value!.Value.Meters, 0.01);
         Assert.Equal(0, plan.Drive.Boxes[1].Set.Delay.Value!.Value.Seconds);
     }
 
