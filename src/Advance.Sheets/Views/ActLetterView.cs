@@ -10,6 +10,7 @@ namespace Advance.Sheets.Views;
 /// <param name="Mixes">What it hears.</param>
 /// <param name="Questions">What it must still answer.</param>
 /// <param name="RestsOn">The open questions that move who brings what; blank where there is none.</param>
+/// <param name="HangsOn">The same as the act is asked.</param>
 public sealed record ActLetterView(
     string Id,
     string Act,
@@ -19,7 +20,8 @@ public sealed record ActLetterView(
     IReadOnlyList<ActLetterView.Brought> WeBring,
     IReadOnlyList<ActLetterView.Mix> Mixes,
     IReadOnlyList<ActLetterView.Question> Questions,
-    Cell RestsOn)
+    Cell RestsOn,
+    Cell HangsOn)
 {
     /// <summary>A line of the day.</summary>
     public sealed record Time(Cell At, Cell What, Cell Where);

@@ -21,6 +21,7 @@ internal static class ActLetterViews
     private static ActLetterView LetterOf(Act act, Plan plan, Cells cells)
     {
         var lines = plan.Patch.Lines.Where(line => line.Act == act.Name).ToList();
+        var doubts = lines.Aggregate(Doubts.None, (sum, line) => sum.With(line.RestsOn));
         return new ActLetterView(
             $"act-letter-{Slug.Of(act.Name)}",
             act.Name,
@@ -30,7 +31,8 @@ internal static class ActLetterViews
             [.. Ours(act, plan)],
             [.. act.Mixes.OrderBy(mix => mix.Numbers).Select(mix => MixOf(mix, plan, cells))],
             [.. plan.Brief.OpenQuestions.Where(doubt => doubt.Who == act.Name).Select(doubt => QuestionOf(doubt, act, plan, cells))],
-            RestsOn(lines.Aggregate(Doubts.None, (sum, line) => sum.With(line.RestsOn)), act));
+            Cells.Head(doubts),
+            HangsOn(doubts, act));
     }
 
     private static IEnumerable<PairView> Facts(Act act, List<PatchLine> lines, Plan plan, Cells cells)
@@ -79,7 +81,7 @@ internal static class ActLetterViews
                 Cell.Number(group.Count()), Cell.Of(group.First().Kind?.Name ?? group.Key), Cell.Of(string.Join(", ", group.Select(piece => piece.Name).Distinct(StringComparer.Ordinal)))));
     }
 
-    private static Cell RestsOn(Doubts doubts, Act act) =>
+    private static Cell HangsOn(Doubts doubts, Act act) =>
         doubts.Any ? Cell.Of(string.Join("; ", doubts.Select(doubt => ActQuestionWords.Of(doubt, act)))) with { Tbc = "" } : Cell.Blank;
 
     private static string NameOf(string item, Plan plan) => plan.Brief.Stock.Find(item)?.Name ?? item;
