@@ -127,12 +127,12 @@ internal sealed class SystemViews
         if (box.Position == 1)
         {
             var under = plan.Pieces.Where(piece => IsCompanion(piece, box)).GroupBy(piece => piece.Item, StringComparer.Ordinal).Select(group => $"{group.Count()} × {group.Key}");
-            return Cell.Of(string.Join(", ", ["stands" + On(stack), .. under]));
+            return Cell.Of(string.Join(", ", ["none, stands" + On(stack), .. under]));
         }
 
         return stack.Interfaces.First(joint => joint.Upper.Position == box.Position) is { WantsJoint: true }
             ? new Cell("no joint known") { Verdict = Paper.Tree.Verdict.CannotBeJudged }
-            : Cell.Of("stands on it");
+            : Cell.Of("none, stands on it");
     }
 
     private static bool IsCompanion(Piece piece, StackedBox box) =>
