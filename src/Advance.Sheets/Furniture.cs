@@ -53,7 +53,7 @@ internal sealed class Furniture
         yield return gig.Title;
         yield return Joined(plan.ShowDate is { } date ? Speech.Date(date) : "date TBC", venue.Name, stages);
         var manager = gig.People.FirstOrDefault(DaySheetViews.IsManager);
-        yield return manager is null ? "" : Joined($"{manager.Name}, production manager", manager.Phone?.Or("") ?? "");
+        yield return manager is null ? "" : Joined($"{manager.Name}, production manager", OnOneLine(manager.Phone?.Or("") ?? ""));
     }
 
     private List<Inline> Standing()
@@ -76,6 +76,9 @@ internal sealed class Furniture
 
         return said;
     }
+
+    // A number that is dialled is not broken.
+    private static string OnOneLine(string phone) => phone.Replace(' ', '\u00A0');
 
     private static string Joined(params string[] parts) => string.Join(" · ", parts.Where(part => part.Length > 0));
 }

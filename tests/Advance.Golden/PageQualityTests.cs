@@ -103,7 +103,7 @@ public sealed class PageQualityTests
 
     private static Composition Composed(string gig)
     {
-        var composed = Composer.Compose(Samples.Plan(gig), PackageRequest.Everything, CompanyFolder.None);
+        var composed = Sheets.Composer.Compose(Samples.Plan(gig), PackageRequest.Everything, CompanyFolder.None);
         Assert.Empty(composed.Faults);
         return composed;
     }

@@ -13,6 +13,9 @@ internal sealed class LeadCells(Plan plan, Speech speech, IReadOnlyDictionary<st
 {
     private const string Mains = "mains";
 
+    // A number and its unit stay on one line.
+    private const char HardSpace = '\u00A0';
+
     private readonly Dictionary<Address, PowerLoad> loads = plan.Power.Circuits
         .SelectMany(circuit => circuit.Chain.Loads)
         .DistinctBy(load => load.Address)
@@ -62,7 +65,7 @@ internal sealed class LeadCells(Plan plan, Speech speech, IReadOnlyDictionary<st
 
     private string Words(Link link) => plan.Cables.Of(link.Address) switch
     {
-        { MadeUp.Value: { } length } run => $"{run.Label}, {speech.Say(length)}",
+        { MadeUp.Value: { } length } run => $"{run.Label}, {speech.Say(length).Replace(' ', HardSpace)}",
         { } run => $"{run.Label}, no lead",
         null => "",
     };

@@ -29,19 +29,31 @@ internal sealed class SystemViews
     {
         var lift = stack.Lift is { Hands: not 1 } heavy ? Cell.Of($"{heavy.Item} weighs {speech.Say(heavy.Weight.Value!.Value)}") : Cell.Blank;
         var leads = new LeadCells(plan, speech, stack.Boxes.ToDictionary(box => box.Piece.Name, box => $"box {box.Position}"));
+        var about = About(stack).ToList();
         return new SystemView(
             $"system-{Slug.Of(stack.Name)}",
             stack.Name,
             Drawings.SystemDrawing.Bands(stack) is not null,
             [.. Facts(stack)],
             [.. stack.Boxes.Reverse().Select(box => BoxOf(stack, box, leads))],
-            Remarks.On(plan, finding => Remarks.IsAt(finding, stack.Address.Text) || Remarks.IsAt(finding, stack.Written.Text)),
+            Remarks.On(plan, finding => about.Exists(address => Remarks.IsAt(finding, address))),
             lift,
             HandWords(stack.Lift?.Hands),
             Cells.Head(stack.RestsOn.With(plan.Cables.RestsOn).With(plan.Power.RestsOn)))
         {
             HasPins = stack.Boxes.Any(box => box.Joint is not null),
         };
+    }
+
+    // The stack on its side, what is wrong with both of a pair, and the leads that go into its boxes.
+    private IEnumerable<string> About(StackPlan stack)
+    {
+        var boxes = stack.Boxes.Select(box => box.Piece.Name).ToHashSet(StringComparer.Ordinal);
+        return plan.Links.Where(link => boxes.Contains(link.To.Port.Device))
+            .Select(link => plan.Cables.Of(link.Address)?.Address.Text)
+            .OfType<string>()
+            .Prepend(stack.Written.Text)
+            .Prepend(stack.Address.Text);
     }
 
     private IEnumerable<PairView> Facts(StackPlan stack)
@@ -97,7 +109,7 @@ internal sealed class SystemViews
             Cell.Of(box.Joint is { Pins: > 0 } joint ? $"{joint.Pins} pins" : ""),
             leads.From(driven?.In),
             leads.To(driven?.Out ?? []),
-            leads.MainsIn(box.Piece.Address),
+            leads.MainsIn(box.Piece.Address) is { IsBlank: false } mains ? mains : box.Piece.Kind is { Mains: null } ? Cell.Blank : new Cell("no circuit") { Verdict = Paper.Tree.Verdict.CannotBeJudged },
             leads.MainsOut(box.Piece.Address),
             Network(box),
             Cell.Of(driven is null ? "" : new SettingWords(speech).Of(driven)),
@@ -115,12 +127,12 @@ internal sealed class SystemViews
         if (box.Position == 1)
         {
             var under = plan.Pieces.Where(piece => IsCompanion(piece, box)).GroupBy(piece => piece.Item, StringComparer.Ordinal).Select(group => $"{group.Count()} × {group.Key}");
-            return Cell.Of(string.Join(", ", ["stands" + On(stack), .. under]));
+            return Cell.Of(string.Join(", ", ["none, stands" + On(stack), .. under]));
         }
 
         return stack.Interfaces.First(joint => joint.Upper.Position == box.Position) is { WantsJoint: true }
             ? new Cell("no joint known") { Verdict = Paper.Tree.Verdict.CannotBeJudged }
-            : Cell.Of("stands on it");
+            : Cell.Of("none, stands on it");
     }
 
     private static bool IsCompanion(Piece piece, StackedBox box) =>
