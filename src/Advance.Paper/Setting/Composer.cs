@@ -109,7 +109,7 @@ internal sealed class Composer(Shaper shaper, TypeScale scale, Targets targets)
 
     private void AddTag(Tag tag, TypeStyle around)
     {
-        var style = new TypeStyle((int)(Math.Min(scale.Small, around.Size) * 0.9), IsStrong: true, Shade.Ink);
+        var style = new TypeStyle(Math.Max(scale.Least, (int)(Math.Min(scale.Small, around.Size) * 0.9)), IsStrong: true, Shade.Ink);
         var words = new List<ShapedWord>();
         var width = 0;
         foreach (var range in Words.Split(tag.Text))

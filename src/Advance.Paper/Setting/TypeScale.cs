@@ -7,8 +7,9 @@ internal sealed class TypeScale
 {
     private const double LeadingShare = 1.28;
 
-    private TypeScale(double small, double body, double large, double title, double tightness)
+    private TypeScale(double least, double small, double body, double large, double title, double tightness)
     {
+        Least = Mil.FromPt(least);
         Small = Mil.FromPt(small);
         Body = Mil.FromPt(body);
         Large = Mil.FromPt(large);
@@ -17,6 +18,9 @@ internal sealed class TypeScale
         BlockGap = (int)(Body * 1.1 * tightness);
         ColumnGap = (int)(Body * 0.7);
     }
+
+    /// <summary>Nothing is set smaller: 7 pt on a desk, 10 pt where one stands or holds a torch.</summary>
+    public int Least { get; }
 
     public int Small { get; }
 
@@ -41,12 +45,12 @@ internal sealed class TypeScale
     /// <param name="tightness">Share of the usual white space between rows and blocks, over 0 to 1.</param>
     public static TypeScale For(TypeClass type, bool isStepDown = false, double tightness = 1) => (type, isStepDown) switch
     {
-        (TypeClass.Desk, false) => new(8, 9.5, 12, 20, tightness),
-        (TypeClass.Desk, true) => new(7, 8.2, 11, 20, tightness),
-        (TypeClass.Floor, false) => new(10, 12, 15, 22, tightness),
-        (TypeClass.Floor, true) => new(10, 10.5, 13, 22, tightness),
-        (_, false) => new(11.5, 15, 20, 26, tightness),
-        (_, true) => new(10, 12.5, 17, 26, tightness),
+        (TypeClass.Desk, false) => new(7, 8, 9.5, 12, 20, tightness),
+        (TypeClass.Desk, true) => new(7, 7, 8.2, 11, 20, tightness),
+        (TypeClass.Floor, false) => new(10, 10, 12, 15, 22, tightness),
+        (TypeClass.Floor, true) => new(10, 10, 10.5, 13, 22, tightness),
+        (_, false) => new(10, 11.5, 15, 20, 26, tightness),
+        (_, true) => new(10, 10, 12.5, 17, 26, tightness),
     };
 
     /// <summary>Height of a line of a size.</summary>

@@ -7,7 +7,7 @@ namespace Advance.Sheets.Views;
 /// <param name="Amplifiers">Channels of amplifiers and the load on each.</param>
 /// <param name="Facts">Speed of sound, network.</param>
 /// <param name="Steps">The check-off, in order.</param>
-/// <param name="Remarks">What rules say about it.</param>
+/// <param name="Findings">What rules say about it.</param>
 /// <param name="RestsOn">The open questions that may move leads and addresses.</param>
 public sealed record DriveView(
     IReadOnlyList<DriveView.Processor> Processors,
@@ -16,7 +16,7 @@ public sealed record DriveView(
     IReadOnlyList<DriveView.Amplifier> Amplifiers,
     IReadOnlyList<PairView> Facts,
     IReadOnlyList<string> Steps,
-    IReadOnlyList<RemarkView> Remarks,
+    IReadOnlyList<FindingView> Findings,
     Cell RestsOn)
 {
     /// <summary>Whether a unit has an address, so that there is a column for it.</summary>

@@ -36,7 +36,7 @@ internal sealed class DriveViews
         [.. plan.Drive.Loads.Select(AmplifierOf)],
         [.. Facts()],
         [.. new DriveSteps(plan).All()],
-        Remarks.On(plan, finding => Remarks.IsOf(finding, "sound", "network")),
+        FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "sound", "network")),
         Cells.Head(plan.Cables.RestsOn.With(plan.Sound.Stacks.Aggregate(Doubts.None, (sum, stack) => sum.With(stack.RestsOn)))));
 
     private IEnumerable<PairView> Facts()

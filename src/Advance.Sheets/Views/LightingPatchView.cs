@@ -4,13 +4,13 @@ namespace Advance.Sheets.Views;
 /// <param name="Control">The desk, and where it stands; blank where there is none.</param>
 /// <param name="Positions">What carries fixtures; those that hang nowhere known come last.</param>
 /// <param name="Universes">How full each is.</param>
-/// <param name="Remarks">What rules say about it.</param>
+/// <param name="Findings">What rules say about it.</param>
 /// <param name="RestsOn">The open questions that may move leads and circuits.</param>
 public sealed record LightingPatchView(
     Cell Control,
     IReadOnlyList<LightingPatchView.Position> Positions,
     IReadOnlyList<LightingPatchView.Universe> Universes,
-    IReadOnlyList<RemarkView> Remarks,
+    IReadOnlyList<FindingView> Findings,
     Cell RestsOn)
 {
     /// <summary>What carries fixtures.</summary>

@@ -51,7 +51,7 @@ internal sealed class LightingPatchViews
                 .. nowhere.Count > 0 ? [new LightingPatchView.Position(Unknown("no position"), Cell.Blank, Cell.Blank, Cell.Blank, Cell.Blank, [.. nowhere.Select(FixtureOf)])] : Array.Empty<LightingPatchView.Position>(),
             ],
             [.. lighting.Universes.Select(UniverseOf)],
-            Remarks.On(plan, finding => Remarks.IsOf(finding, "lighting")),
+            FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "lighting")),
             Cells.Head(plan.Cables.RestsOn.With(plan.Power.RestsOn)));
     }
 

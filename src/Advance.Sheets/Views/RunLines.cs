@@ -44,7 +44,7 @@ internal sealed class RunLines(Plan plan, Cells cells)
             return "";
         }
 
-        var via = string.Join(", ", route.Via.Where(name => name != "straight"));
+        var via = string.Join(", ", route.Via);
         var climbs = route.Climbs > 0 ? "over edge" : "";
         return string.Join(", ", new[] { run.Loom ?? "", via, climbs }.Where(part => part.Length > 0));
     }

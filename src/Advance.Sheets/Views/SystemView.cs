@@ -6,7 +6,7 @@ namespace Advance.Sheets.Views;
 /// <param name="IsDrawn">Whether the size of every box is known, so that there is an elevation.</param>
 /// <param name="Facts">Place, aim, height, weight, hands and what else holds for all of it.</param>
 /// <param name="Boxes">From the top down, level with the elevation.</param>
-/// <param name="Remarks">What rules say about it.</param>
+/// <param name="Findings">What rules say about it.</param>
 /// <param name="Lift">Said in the caution on lifting; blank where one person lifts each box.</param>
 /// <param name="Hands">How many lift the heaviest box, in words; empty where it goes on wheels or by forks.</param>
 /// <param name="RestsOn">The open questions that leads, circuits and its place hang on.</param>
@@ -16,7 +16,7 @@ public sealed record SystemView(
     bool IsDrawn,
     IReadOnlyList<PairView> Facts,
     IReadOnlyList<SystemView.Box> Boxes,
-    IReadOnlyList<RemarkView> Remarks,
+    IReadOnlyList<FindingView> Findings,
     Cell Lift,
     string Hands,
     Cell RestsOn)

@@ -36,7 +36,7 @@ internal sealed class SystemViews
             Drawings.SystemDrawing.Bands(stack) is not null,
             [.. Facts(stack)],
             [.. stack.Boxes.Reverse().Select(box => BoxOf(stack, box, leads))],
-            Remarks.On(plan, finding => about.Exists(address => Remarks.IsAt(finding, address))),
+            FindingViews.Heavy(plan, finding => about.Exists(address => FindingViews.IsAt(finding, address))),
             lift,
             HandWords(stack.Lift?.Hands),
             Cells.Head(stack.RestsOn.With(plan.Cables.RestsOn).With(plan.Power.RestsOn)))
