@@ -10,31 +10,45 @@ internal static class WorkingsViews
     private const int MostTerms = 6;
 
     // What a life, a fuse or a back may hang on. Counts of the shop and lengths of leads are explained on request.
-    private static readonly string[] Subjects = ["power", "rigging", "stack", "stage", "load", "truck"];
+    private static readonly string[] Subjects = ["power", "rigging", "stack", "stage", "truck"];
+
+    // The load of a vehicle and its parts; what a department pulls is no safety figure.
+    private const string Load = "load";
 
     /// <summary>Null where nothing was worked out.</summary>
     public static WorkingsView? Of(Plan plan)
     {
         var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
         var groups = plan.Figures
-            .Where(stated => stated.How is not null)
-            .GroupBy(stated => stated.Address.Text.Split('/')[0], StringComparer.Ordinal)
-            .Where(group => Subjects.Contains(group.Key, StringComparer.Ordinal))
-            .Select(group => new WorkingsView.Group(group.Key, [.. group.Select(stated => LineOf(stated, cells))]))
+            .Where(stated => stated.How is not null && IsSafety(stated.Address.Text.Split('/')))
+            .GroupBy(stated => (Kind: Kind(stated), stated.How!.Formula, Source: stated.How.Source.ToString()))
+            .Select(group => new WorkingsView.Group(
+                Cell.Of(group.Key.Kind), Cell.Of(group.Key.Formula), Cell.Of(group.Key.Source), [.. group.Select(stated => LineOf(stated, cells))]))
             .ToList();
         return groups.Count > 0 ? new WorkingsView(groups) : null;
     }
 
-    private static WorkingsView.Line LineOf(Stated stated, Cells cells) => new(
-        Cell.Of(stated.Address.Text),
-        Cell.Of(stated.What),
-        Cell.Of(stated.How!.Formula),
-        [.. stated.How.Inputs.Select(input => InputOf(input, cells))],
-        Result(stated, cells),
-        Cell.Of(stated.How.Source.ToString()));
+    private static bool IsSafety(string[] path) => Subjects.Contains(path[0], StringComparer.Ordinal) || (path[0] == Load && path is not [_, "department" or "pieces", ..]);
+
+    // "PD1 outlet 1, current in use, worst in show": what of, what, and a remark.
+    private static string Kind(Stated stated) => DaySheetViews.Capital(IsOfOne(stated) ? stated.What.Split(", ")[1] : stated.What);
+
+    // What the figure is of comes first; a figure of the gig as a whole has no such part.
+    private static bool IsOfOne(Stated stated) => stated.Address.Text.Count(letter => letter == '/') > 1 && stated.What.Contains(", ", StringComparison.Ordinal);
+
+    private static WorkingsView.Line LineOf(Stated stated, Cells cells)
+    {
+        var words = IsOfOne(stated) ? stated.What.Split(", ") : [""];
+        return new WorkingsView.Line(
+            Cell.Of(stated.Address.Text),
+            Cell.Of(words[0]),
+            Cell.Of(string.Join(", ", words.Skip(2))),
+            [.. stated.How!.Inputs.Select(input => InputOf(input, cells))],
+            Result(stated, cells));
+    }
 
     private static Cell InputOf(Input input, Cells cells) =>
-        Cell.Of($"{input.Symbol} = {Value(input.Value)}{From(input)}") with { Tbc = cells.NoteOf(input.RestsOn) is null ? null : "" };
+        Cell.Of($"{input.Symbol} = {Value(input)}{From(input)}") with { Tbc = cells.NoteOf(input.RestsOn) is null ? null : "" };
 
     private static Cell Result(Stated stated, Cells cells)
     {
@@ -42,13 +56,25 @@ internal static class WorkingsViews
         return cell with { Tbc = cells.NoteOf(stated.RestsOn) is null ? null : "" };
     }
 
-    private static string Value(object? value) => value switch
+    private static string Value(Input input) => input.Value switch
     {
         null => "unknown",
-        ITerms terms when terms.Objects.Count() > MostTerms => $"{string.Join(" + ", terms.Objects.Take(MostTerms).Select(Precisely.Say))} + … ({terms.Objects.Count()} in all)",
         ITerms terms when !terms.Objects.Any() => "0",
-        _ => Precisely.Say(value),
+        ITerms terms when terms.Objects.Count() > MostTerms => $"{string.Join(" + ", terms.Objects.Take(MostTerms).Select(Precisely.Say))} + … ({terms.Objects.Count()} in all)",
+        var value => $"{Precisely.Say(value)}{Parts(input)}",
     };
 
-    private static string From(Input input) => input.How is null && input.Parts.Count == 0 ? $" ({WorkingText.Of(input.Why)})" : "";
+    // What was itself worked out is told by its parts, one level down: the drop on each lead of a way.
+    private static string Parts(Input input)
+    {
+        var parts = input.How is { Inputs: [{ Parts.Count: > 1 } sum] } ? sum.Parts : [];
+        return parts.Count == 0 ? "" : $" ({string.Join("; ", parts.Select(part => $"{part.Name} {(part.Result is { } result ? Precisely.Say(result) : "unknown")}"))})";
+    }
+
+    private static string From(Input input) => input.Why switch
+    {
+        _ when input.How is not null || input.Parts.Count > 0 => "",
+        Reason.Fixed or Reason.Policy => $" ({WorkingText.Of(input.Why)})",
+        _ => "",
+    };
 }
