@@ -29,11 +29,13 @@ public static class TruckDepartment
     {
         var policies = brief.Company.Policies;
         var lines = pull.Lines.Where(line => line.Kind?.Role is not (Role.Case or Role.Truck)).ToList();
+        var allowances = WeightAllowance.Of(brief.Gig, lines, policies);
         return new LoadPlan(WeightOf(lines, policies), PiecesOf(lines), Unweighed(pull))
         {
-            Gross = GrossOf(pull.Units),
+            Gross = GrossOf(pull.Units, allowances),
+            Allowances = allowances,
             Units = UnitsOf(pull.Units),
-            Truck = TruckLoads.Of(brief.Gig, brief.Stock, pull.Units),
+            Truck = TruckLoads.Of(brief.Gig, brief.Stock, pull.Units, allowances),
             InOrder = LoadOrder.Of(backbone, pull, crew),
             Passages = AccessDepartment.Settle(brief.Venue, pull.Units, policies),
         };
@@ -49,8 +51,10 @@ public static class TruckDepartment
 
     private static List<string> Unweighed(StockPlan pull) => [.. pull.Lines.Where(line => line.Kind?.Weight is not { IsKnown: true }).Select(line => line.Item)];
 
-    private static Figure<Mass> GrossOf(IEnumerable<TravellingUnit> units) =>
-        Sum.Of("weight of the load", "W = Σ uᵢ", Publication.Arithmetic).PutAll("uᵢ", units.Select(GrossOf)).Gives(Total);
+    private static Figure<Mass> GrossOf(IEnumerable<TravellingUnit> units, IEnumerable<WeightAllowance> allowances) =>
+        Sum.Of("weight of the load", "W = Σ uᵢ", Publication.Arithmetic)
+            .PutAll("uᵢ", units.Select(GrossOf).Concat(allowances.Select(allowance => allowance.Left)))
+            .Gives(Total);
 
     private static Figure<Mass> GrossOf(TravellingUnit unit) => unit.Count == 1
         ? unit.Gross

@@ -10,7 +10,7 @@ namespace Advance.Planning;
 internal static class TruckLoads
 {
     /// <summary>The load of a gig's vehicles; null where it names none.</summary>
-    public static TruckLoad? Of(Gig gig, Stock stock, IReadOnlyList<TravellingUnit> units)
+    public static TruckLoad? Of(Gig gig, Stock stock, IReadOnlyList<TravellingUnit> units, IReadOnlyList<WeightAllowance> allowances)
     {
         if (gig.Trucks.Count == 0)
         {
@@ -22,7 +22,8 @@ internal static class TruckLoads
             string.Join(" + ", gig.Trucks.Select(truck => truck.Name)),
             gig.Trucks[0].At,
             PayloadOf(spaces),
-            units.Aggregate(Mass.Zero, (sum, unit) => sum + ((unit.Gross.Value ?? Mass.Zero) * unit.Count)),
+            units.Aggregate(Mass.Zero, (sum, unit) => sum + ((unit.Gross.Value ?? Mass.Zero) * unit.Count))
+                + allowances.Aggregate(Mass.Zero, (sum, allowance) => sum + (allowance.Left.Value ?? Mass.Zero)),
             FloorOf(units, spaces),
             LengthOf(spaces),
             VolumeOf(units),
