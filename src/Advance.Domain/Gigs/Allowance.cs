@@ -8,4 +8,17 @@ namespace Advance.Domain.Gigs;
 /// <param name="Draw">Power drawn; null where it is a weight.</param>
 /// <param name="Weight">What it weighs; null where it is power.</param>
 /// <param name="At">Where it was written.</param>
-public sealed record Allowance(string What, Given<UnitsNet.Power>? Draw, Given<Mass>? Weight, Mark At);
+public sealed record Allowance(string What, Given<UnitsNet.Power>? Draw, Given<Mass>? Weight, Mark At)
+{
+    /// <summary>The service or the distribution that it hangs on; empty where not said, which means the only service there is.</summary>
+    public string FedBy { get; init; } = "";
+
+    /// <summary>The open question where neither figure is there; null where one is.</summary>
+    public Doubt? Doubt { get; init; }
+
+    /// <summary>Whether it is power, or may be.</summary>
+    public bool MayDraw => Draw is not null || Weight is null;
+
+    /// <summary>Whether it is a weight, or may be.</summary>
+    public bool MayWeigh => Weight is not null || Draw is null;
+}

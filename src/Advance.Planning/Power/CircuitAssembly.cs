@@ -16,6 +16,7 @@ internal sealed class CircuitAssembly
     private readonly SupplyTree tree;
     private readonly IReadOnlyList<PowerChain> chains;
     private readonly StateDraw draws;
+    private readonly AllowedPower allowed;
     private readonly Mating mating;
     private readonly Routes routes;
     private readonly Choices earlier;
@@ -24,11 +25,12 @@ internal sealed class CircuitAssembly
     private readonly List<PowerNode> soundSupplies;
 
     /// <summary>Gathers what is free.</summary>
-    public CircuitAssembly(SupplyTree tree, IReadOnlyList<PowerChain> chains, StateDraw draws, Mating mating, Routes routes, Choices earlier)
+    public CircuitAssembly(SupplyTree tree, IReadOnlyList<PowerChain> chains, StateDraw draws, AllowedPower allowed, Mating mating, Routes routes, Choices earlier)
     {
         this.tree = tree;
         this.chains = [.. chains.OrderBy(chain => chain.Row?.Number is { IsKnown: true } ? 0 : 1).ThenBy(Importance).ThenBy(chain => chain.First.Spot?.X ?? double.MaxValue).ThenBy(chain => chain.Address)];
         this.draws = draws;
+        this.allowed = allowed;
         this.mating = mating;
         this.routes = routes;
         this.earlier = earlier;
@@ -169,9 +171,10 @@ internal sealed class CircuitAssembly
     private CircuitNode NodeOf((PowerNode Node, string Leg) place)
     {
         var others = place.Node.Service?.SharedWith ?? [];
+        var left = Whole(allowed.Before(place.Node, [.. chains.SelectMany(chain => chain.Loads)]));
         return new CircuitNode(
             Whole(place.Node.Limit),
-            [.. StateShares.States.Select(state => Whole(others.Where(other => draws.Runs(other, state)).Select(other => Figure.From(other.InUse))))],
+            [.. StateShares.States.Select(state => left + Whole(others.Where(other => draws.Runs(other, state)).Select(other => Figure.From(other.InUse))))],
             place.Node.Legs.Count > 1 ? nodes.FindIndex(other => other.Node == place.Node) : null);
     }
 

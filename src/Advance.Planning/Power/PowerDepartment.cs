@@ -33,9 +33,11 @@ public static class PowerDepartment
         var tree = SupplyTree.Of(brief, ground, mating, earlier);
         var (chains, notNamed) = PowerChains.Of(brief.Gig, PowerLoads.Of(brief, pieces, ground));
         var draws = new StateDraw(brief.Company.Policies, brief.Gig.ShowStates);
-        var hung = new CircuitAssembly(tree, chains, draws, mating, routes, earlier).Hang();
+        var allowed = AllowedPower.Of(brief.Gig, tree);
+        var hung = new CircuitAssembly(tree, chains, draws, allowed, mating, routes, earlier).Hang();
 
-        var sums = new SupplySums(draws);
+        var sums = new SupplySums(draws, allowed);
+        var allowances = allowed.All();
         var circuits = tree.Outlets.Where(outlet => outlet.Chain is not null).Select(outlet => CircuitOf(outlet, sums)).ToList();
         List<SupplyPoint> services = [.. tree.Services.Select(sums.PointOf)];
         List<SupplyPoint> distributions = [.. tree.Distributions.Select(sums.PointOf)];
@@ -44,7 +46,7 @@ public static class PowerDepartment
             placed.Pieces,
             placed.Things,
             [.. new PowerLinks(routes).Of(tree)],
-            [.. services.Concat(distributions).Concat(feeders).SelectMany(point => point.Figures), .. circuits.SelectMany(FiguresOf)],
+            [.. services.Concat(distributions).Concat(feeders).SelectMany(point => point.Figures), .. circuits.SelectMany(FiguresOf), .. allowances.SelectMany(one => one.Figures)],
             new Choices([.. tree.Chosen.InOrder, .. circuits.Select(circuit => KeyValuePair.Create(CircuitAssembly.AddressOf(circuit.Chain), circuit.Name))]))
         {
             Services = services,
@@ -53,6 +55,7 @@ public static class PowerDepartment
             Circuits = circuits,
             Unfed = hung.Unfed,
             GivenUp = [.. notNamed, .. hung.GivenUp],
+            Allowances = allowances,
             Faults = tree.Faults,
             IsProven = hung.IsProven,
         };

@@ -29,6 +29,9 @@ public sealed record PowerPlan(
     /// <summary>Circuits fixed by hand that could not be kept, or name nothing that draws current.</summary>
     public IReadOnlyList<GivenUpCircuit> GivenUp { get; init; } = [];
 
+    /// <summary>What is counted for kit that is not chosen yet, in the order written.</summary>
+    public IReadOnlyList<PowerAllowance> Allowances { get; init; } = [];
+
     /// <summary>What is wrong with the feeds of distributions.</summary>
     public IReadOnlyList<FeedFault> Faults { get; init; } = [];
 

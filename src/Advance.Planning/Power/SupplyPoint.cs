@@ -47,6 +47,9 @@ public sealed record SupplyPoint(
     /// <summary>Every load that hangs on it, also further down.</summary>
     public IReadOnlyList<PowerLoad> Loads { get; init; } = [];
 
+    /// <summary>What is counted on it for kit that is not chosen yet, also further down.</summary>
+    public IReadOnlyList<PowerAllowance> Allowances { get; init; } = [];
+
     /// <summary>In the protective conductor, all units together. Magnitudes: an upper bound, since they do not meet in phase.</summary>
     public Figure<ElectricCurrent> Leakage => Total($"{Name}, leakage", Loads.Select(load => load.Leakage));
 
@@ -71,8 +74,10 @@ public sealed record SupplyPoint(
     /// <summary>The service it hangs on; null where nobody knows.</summary>
     public Service? Origin => Upwards.Last().Service;
 
-    /// <summary>Who else hangs on it, to end a sentence with; empty where nobody does.</summary>
-    internal string SharedWords => Service is { SharedWith.Count: > 0 } service ? $"; shared with {string.Join(", ", service.SharedWith.Select(other => other.What))}" : "";
+    /// <summary>Who else hangs on it, and what is only allowed for, to end a sentence with; empty where nothing is.</summary>
+    internal string SharedWords =>
+        (Service is { SharedWith.Count: > 0 } service ? $"; shared with {string.Join(", ", service.SharedWith.Select(other => other.What))}" : "")
+        + (Allowances.Count > 0 ? $"; with an allowance for {string.Join(", ", Allowances.Select(one => one.Row.What))}" : "");
 
     /// <summary>Its numbers, each under its address.</summary>
     internal IEnumerable<Stated> Figures => Legs.SelectMany(use => new[]

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Advance.Planning;
 
 /// <summary>Adds up what every place of the supply carries, in every show state, and keeps the worst.</summary>
-internal sealed class SupplySums(StateDraw draws)
+internal sealed class SupplySums(StateDraw draws, AllowedPower allowed)
 {
     private readonly Dictionary<PowerNode, SupplyPoint> points = [];
 
@@ -31,13 +31,14 @@ internal sealed class SupplySums(StateDraw draws)
         Number = node.Number,
         Supply = node.Supply,
         Loads = [.. node.Legs.SelectMany(leg => LoadsOn(node, leg)).Distinct()],
+        Allowances = [.. node.Legs.SelectMany(leg => allowed.On(node, leg)).DistinctBy(one => one.Address)],
     };
 
     private static Mark AtOf(PowerNode node) => node.Device?.At ?? node.Service?.At ?? Mark.Nowhere;
 
     private LegUse UseOf(PowerNode node, string leg)
     {
-        var inUse = StateShares.States.Select(state => (State: state, Sum: SumOf(node, leg, state, draws.InUse))).ToList();
+        var inUse = StateShares.States.Select(state => (State: state, Sum: SumOf(node, leg, state, draws.InUse, one => one.InUse))).ToList();
         var worst = inUse.FirstOrDefault(one => one.Sum.Value is null);
         if (worst.Sum is null)
         {
@@ -45,15 +46,16 @@ internal sealed class SupplySums(StateDraw draws)
             worst = inUse.Aggregate((most, one) => one.Sum.Value!.Value.Amperes > most.Sum.Value!.Value.Amperes ? one : most);
         }
 
-        var atMost = StateShares.States.Select(state => SumOf(node, leg, state, draws.AtMost)).ToList();
+        var atMost = StateShares.States.Select(state => SumOf(node, leg, state, draws.AtMost, one => one.AtMost)).ToList();
         return new LegUse(leg, worst.Sum, worst.State, atMost.Find(sum => sum.Value is null) ?? atMost.MaxBy(sum => sum.Value!.Value.Amperes)!, [.. inUse.Select(one => one.Sum)]);
     }
 
-    private Figure<ElectricCurrent> SumOf(PowerNode node, string leg, ShowState state, Func<PowerLoad, ShowState, Figure<ElectricCurrent>> draw)
+    private Figure<ElectricCurrent> SumOf(
+        PowerNode node, string leg, ShowState state, Func<PowerLoad, ShowState, Figure<ElectricCurrent>> draw, Func<PowerAllowance, Figure<ElectricCurrent>> left)
     {
         var loads = LoadsOn(node, leg).Select(load => LegDraw.Of(load, draw(load, state)));
         var others = OthersOn(node).Where(other => draws.Runs(other, state)).Select(other => LegDraw.Plain(draws.Of(other, state)));
-        return LegSum.Of($"{node.Name}{(leg.Length > 0 ? " " + leg : "")}, {StateShares.Word(state)}", [.. others, .. loads]);
+        return LegSum.Of($"{node.Name}{(leg.Length > 0 ? " " + leg : "")}, {StateShares.Word(state)}", [.. others, .. allowed.On(node, leg).Select(one => LegDraw.Plain(left(one))), .. loads]);
     }
 
     private static IEnumerable<PowerLoad> LoadsOn(PowerNode node, string leg) =>

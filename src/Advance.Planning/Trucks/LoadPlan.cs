@@ -9,8 +9,11 @@ namespace Advance.Planning;
 /// <param name="Unweighed">Ids of kinds on the pull list whose weight nobody knows.</param>
 public sealed record LoadPlan(Figure<Mass> Weight, Figure<int> Pieces, IReadOnlyList<string> Unweighed)
 {
-    /// <summary>Of everything with its cases: what the vehicles carry; unknown where one weight is.</summary>
+    /// <summary>Of everything with its cases, and of what is allowed for: what the vehicles carry; unknown where one weight is.</summary>
     public required Figure<Mass> Gross { get; init; }
+
+    /// <summary>What stands for kit that is not chosen yet, in the order written.</summary>
+    public IReadOnlyList<WeightAllowance> Allowances { get; init; } = [];
 
     /// <summary>How many cases and loose pieces are carried in and out.</summary>
     public required Figure<int> Units { get; init; }
@@ -35,6 +38,7 @@ public sealed record LoadPlan(Figure<Mass> Weight, Figure<int> Pieces, IReadOnly
         Stated.Of(Address.Of("load") / "gross", "weight of the load with its cases", Gross),
         Stated.Of(Address.Of("load") / "units", "cases and loose pieces", Units),
         .. Departments.SelectMany(department => department.Figures),
+        .. Allowances.Select(allowance => allowance.Figure),
         .. Truck?.Figures ?? [],
         .. Passages.SelectMany(passage => passage.Figures),
     ];

@@ -29,11 +29,13 @@ public static class TruckDepartment
     {
         var policies = brief.Company.Policies;
         var lines = pull.Lines.Where(line => line.Kind?.Role is not (Role.Case or Role.Truck)).ToList();
+        var allowances = WeightAllowance.Of(brief.Gig, lines, policies);
         return new LoadPlan(WeightOf(lines, policies), PiecesOf(lines), Unweighed(pull))
         {
-            Gross = GrossOf(pull.Units),
+            Gross = GrossOf(pull.Units, allowances),
+            Allowances = allowances,
             Units = UnitsOf(pull.Units),
-            Truck = TruckLoads.Of(brief.Gig, brief.Stock, pull.Units, policies.Truck),
+            Truck = TruckLoads.Of(brief.Gig, brief.Stock, pull.Units, allowances, policies.Truck),
             InOrder = LoadOrder.Of(backbone, pull, crew),
             Passages = AccessDepartment.Settle(brief.Venue, pull.Units, policies),
             Departments = [.. lines.GroupBy(line => line.Kind?.Department ?? "", StringComparer.Ordinal).Select(group => DepartmentOf(group.Key, [.. group], pull.Units, policies))],
@@ -44,7 +46,7 @@ public static class TruckDepartment
     {
         var own = units.Where(unit => unit.Department == name).ToList();
         var cases = own.Where(unit => unit.IsCase).ToList();
-        return new DepartmentLoad(name, lines, PiecesOf(lines), UnitsOf(cases), WeightOf(lines, policies), GrossOf(own));
+        return new DepartmentLoad(name, lines, PiecesOf(lines), UnitsOf(cases), WeightOf(lines, policies), GrossOf(own, []));
     }
 
     private static Figure<Mass> WeightOf(IEnumerable<StockLine> lines, Policies policies) =>
@@ -57,8 +59,10 @@ public static class TruckDepartment
 
     private static List<string> Unweighed(StockPlan pull) => [.. pull.Lines.Where(line => line.Kind?.Weight is not { IsKnown: true }).Select(line => line.Item)];
 
-    private static Figure<Mass> GrossOf(IEnumerable<TravellingUnit> units) =>
-        Sum.Of("weight of the load", "W = Σ uᵢ", Publication.Arithmetic).PutAll("uᵢ", units.Select(GrossOf)).Gives(Total);
+    private static Figure<Mass> GrossOf(IEnumerable<TravellingUnit> units, IEnumerable<WeightAllowance> allowances) =>
+        Sum.Of("weight of the load", "W = Σ uᵢ", Publication.Arithmetic)
+            .PutAll("uᵢ", units.Select(GrossOf).Concat(allowances.Select(allowance => allowance.Left)))
+            .Gives(Total);
 
     private static Figure<Mass> GrossOf(TravellingUnit unit) => unit.Count == 1
         ? unit.Gross

@@ -11,7 +11,7 @@ namespace Advance.Planning;
 internal static class TruckLoads
 {
     /// <summary>The load of a gig's vehicles; null where it names none.</summary>
-    public static TruckLoad? Of(Gig gig, Stock stock, IReadOnlyList<TravellingUnit> units, LoadLimits limits)
+    public static TruckLoad? Of(Gig gig, Stock stock, IReadOnlyList<TravellingUnit> units, IReadOnlyList<WeightAllowance> allowances, LoadLimits limits)
     {
         if (gig.Trucks.Count == 0)
         {
@@ -24,7 +24,8 @@ internal static class TruckLoads
             string.Join(" + ", gig.Trucks.Select(truck => truck.Name)),
             gig.Trucks[0].At,
             PayloadOf(spaces),
-            units.Aggregate(Mass.Zero, (sum, unit) => sum + ((unit.Gross.Value ?? Mass.Zero) * unit.Count)),
+            units.Aggregate(Mass.Zero, (sum, unit) => sum + ((unit.Gross.Value ?? Mass.Zero) * unit.Count))
+                + allowances.Aggregate(Mass.Zero, (sum, allowance) => sum + (allowance.Left.Value ?? Mass.Zero)),
             floor,
             LengthOf(spaces),
             VolumeOf(units),

@@ -10,7 +10,7 @@ internal static class AllowanceShape
 {
     private static readonly Shape<Allowance> Said = new TurnedShape<Given<(string For, Amount Amount)>, Allowance>(
         new GivenShape<(string For, Amount Amount)>(Written.As(Amounts.Allowance)),
-        (said, _) => said.Is(out var known) ? Of(known.For, said.Select(one => one.Amount)) : new Allowance("kit", null, null, said.At));
+        (said, _) => said.Is(out var known) ? Of(known.For, said.Select(one => one.Amount)) : new Allowance("kit", null, null, said.At) { Doubt = said.Doubt });
 
     private static readonly Shape<Allowance> ByName = new TurnedShape<Given<Amount>, Allowance>(
         new GivenShape<Amount>(Written.As(Amounts.Amount)), (amount, reader) => Of(reader.Name, amount));
@@ -21,7 +21,7 @@ internal static class AllowanceShape
         Written.Things(ByName));
 
     private static Allowance Of(string what, Given<Amount> amount) =>
-        !amount.Is(out var known) ? new(what, null, null, amount.At)
-        : known.Draw is { } draw ? new(what, amount.Select(_ => draw), null, amount.At)
+        !amount.Is(out var known) ? new(what, null, null, amount.At) { Doubt = amount.Doubt }
+        : known.Draw is { } draw ? new(what, amount.Select(_ => draw), null, amount.At) { FedBy = known.FedBy }
         : new(what, null, amount.Select(one => one.Weight!.Value), amount.At);
 }

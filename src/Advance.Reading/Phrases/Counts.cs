@@ -13,12 +13,13 @@ internal static class Counts
         return cursor.Whole(out value);
     });
 
-    /// <summary>A factor such as a power factor, from 0.</summary>
-    public static readonly Phrase<double> Factor = new("factor", "a number", Patterns.Number, ["0.95", "1", "1.25"], (Cursor cursor, out double value) =>
-    {
-        cursor.SkipSpaces();
-        return cursor.Number(out value);
-    });
+    /// <summary>A power factor, over 0 to 1: nothing draws current without any power for ever.</summary>
+    public static readonly Phrase<double> PowerFactor = new(
+        "power-factor", "a number over 0, to 1", @"(?:0{0,12}\.(?=[0-9]*[1-9])[0-9]{1,12}|0{0,11}1(?:\.0{1,12})?)", ["0.95", "1", ".6"], (Cursor cursor, out double value) =>
+        {
+            cursor.SkipSpaces();
+            return cursor.Number(out value) && value is > 0 and <= 1;
+        });
 
     /// <summary>One number or several in a row, from 1.</summary>
     public static readonly Phrase<NumberRange> Range = new(

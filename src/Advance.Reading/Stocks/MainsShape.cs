@@ -11,7 +11,7 @@ internal static class MainsShape
         var supply = keys.Open("supply", Written.Supply, "Voltages and frequency that it takes.");
         var inUse = keys.Open("in-use", Written.Current, "Draw in use.");
         var atMost = keys.Open("at-most", Written.Current, "Draw at most.");
-        var powerFactor = keys.Open("power-factor", Written.Factor, "From 0 to 1.");
+        var powerFactor = keys.Open("power-factor", Written.PowerFactor, "Power over volts times amperes, over 0 to 1.");
         var inrush = keys.Open("inrush", Written.Current, "Peak current when it is switched on.");
         var leakage = keys.Open("leakage", Written.Current, "Current in the protective conductor.");
         var inlet = keys.Defaulted("inlet", Written.Name, "", "Connector.", "not said");

@@ -171,10 +171,15 @@ public sealed class BriefReaderTest
         Assert.Equal(18_000, (double)gig.Allowances[0].Draw!.Value.Value.Watts);
         Assert.Equal((900, true), (gig.Allowances[1].Weight!.Value.Value.Kilograms, gig.Allowances[1].Weight!.Value.Doubt is not null));
 
+        var fed = Read("gig: x\nday: TBC\nallow: {lighting: 18 kW fed by service A TBC, video: 2 kW fed by PD1}\n").Brief!.Gig.Allowances;
+        Assert.Equal(["service A", "PD1"], fed.Select(allowance => allowance.FedBy));
+        Assert.Equal([true, false], fed.Select(allowance => allowance.Draw!.Value.Doubt is not null));
+
         var byName = Read("gig: x\ndays: TBC client\nallow: {lighting: 18 kW, video: TBC}\n").Brief!.Gig;
         Assert.False(Assert.Single(byName.Days).Date.IsKnown);
         Assert.Equal(["lighting", "video"], byName.Allowances.Select(allowance => allowance.What));
         Assert.Null(byName.Allowances[1].Draw ?? (object?)byName.Allowances[1].Weight);
+        Assert.NotNull(byName.Allowances[1].Doubt);
     }
 
     [Fact]

@@ -40,7 +40,7 @@ internal sealed class Overweight : Rule<Overweight.Case>
             $"{found.Truck.Known}, payload unknown"),
         { Verdict: Verdict.CannotBeJudged } => new(
             $"{found.Truck.Name}: {found.Truck.Known} and what nobody weighed, {found.Most} allowed.",
-            $"Weigh {FewNames.Of(found.Load.Unweighed)}, and write it in the stock.",
+            $"{(found.Load.Unweighed.Count > 0 ? $"Weigh {FewNames.Of(found.Load.Unweighed)}, and write it in the stock." : "Write how much the allowance is.")}",
             $"{found.Truck.Known} and more"),
         _ => new(
             $"{found.Truck.Name}: the load weighs {found.Truck.Known}, {found.Most} allowed.",
