@@ -1,7 +1,6 @@
 using Advance.Domain;
 using Advance.Domain.Facts;
 using Advance.Domain.Gigs;
-using Advance.Domain.Venues;
 using Advance.Planning;
 using UnitsNet;
 
