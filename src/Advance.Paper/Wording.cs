@@ -33,6 +33,27 @@ public sealed record Wording
     /// <summary>Over the workbook's column that says in which group a row is.</summary>
     public string Group { get; init; } = "Group";
 
+    /// <summary>What a tick box is called that nothing names.</summary>
+    public string Tick { get; init; } = "done";
+
+    /// <summary>Before the choice of a reader on the HTML page.</summary>
+    public string SheetsFor { get; init; } = "Sheets for";
+
+    /// <summary>All readers.</summary>
+    public string Everybody { get; init; } = "everybody";
+
+    /// <summary>Before the field of the search.</summary>
+    public string Find { get; init; } = "Find";
+
+    /// <summary>What was found: {0} lines on {1} sheets.</summary>
+    public string Found { get; init; } = "{0} lines on {1} sheets";
+
+    /// <summary>Takes all ticks away.</summary>
+    public string ClearTicks { get; init; } = "Clear ticks";
+
+    /// <summary>Asked before that.</summary>
+    public string ClearTicksQuestion { get; init; } = "Take all ticks of this package away?";
+
     /// <summary>Before the ratio of a drawing and the name of the paper, as in <c>1 : 50 at A4</c>.</summary>
     public string At { get; init; } = "at";
 }

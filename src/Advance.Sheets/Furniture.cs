@@ -43,7 +43,7 @@ internal sealed class Furniture
             Revision = plan.Brief.Gig.Revision ?? Draft,
             Issued = Info.Issued is { } date ? Speech.Date(date) : "",
         };
-        return new Sheet(sheet.Id, sheet.Title, sheet.Setup(paper), head, foot, sheet.Blocks);
+        return new Sheet(sheet.Id, sheet.Title, sheet.Setup(paper), head, foot, sheet.Blocks) { Readers = [.. sheet.Readers] };
     }
 
     private IEnumerable<string> Lines()

@@ -12,8 +12,8 @@ internal static class Browser
         "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
     ];
 
-    /// <summary>Opens a page of the given width in pixels from a file's text, and hands it to a test.</summary>
-    public static async Task Open(string html, int width, Func<IPage, Task> test)
+    /// <summary>Opens a page of the given width in pixels from a file's text, by day or in the dark, and hands it to a test.</summary>
+    public static async Task Open(string html, int width, Func<IPage, Task> test, bool isDark = false)
     {
         var program = Array.Find(Places, File.Exists);
         if (program is null && Environment.GetEnvironmentVariable("CI") == "true")
@@ -28,7 +28,7 @@ internal static class Browser
         {
             using var playwright = await Playwright.CreateAsync();
             await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = program, Headless = true, Args = Flags });
-            await using var context = await browser.NewContextAsync(new() { Offline = true, ViewportSize = new() { Width = width, Height = 800 } });
+            await using var context = await browser.NewContextAsync(new() { Offline = true, ViewportSize = new() { Width = width, Height = 800 }, ColorScheme = isDark ? ColorScheme.Dark : ColorScheme.Light });
             var page = await context.NewPageAsync();
             await page.GotoAsync(new Uri(file).AbsoluteUri);
             await test(page);

@@ -1,9 +1,3 @@
-using System.Text;
-using Advance.Planning;
-using Advance.Reading;
-using Advance.Reading.Files;
-using Advance.Sheets;
-using Advance.Tests;
 using Microsoft.Playwright;
 
 namespace Advance.Browser;
@@ -11,15 +5,13 @@ namespace Advance.Browser;
 /// <summary>The offline page of a sample gig, as a phone and a desk see it.</summary>
 public sealed class SamplePageTests
 {
-    private const int Phone = 390;
-    private const int Desk = 1280;
-
-    private static readonly Lazy<string> Html = new(Build);
+    private const int Phone = Pages.Phone;
+    private const int Desk = Pages.Desk;
 
     [SkippableTheory]
     [InlineData(Phone)]
     [InlineData(Desk)]
-    public Task The_page_shows_its_sheets_and_asks_for_nothing(int width) => Browser.Open(Html.Value, width, async page =>
+    public Task The_page_shows_its_sheets_and_asks_for_nothing(int width) => Browser.Open(Pages.Sample, width, async page =>
     {
         var asked = new List<string>();
         page.Request += (_, request) => asked.Add(request.Url);
@@ -33,7 +25,7 @@ public sealed class SamplePageTests
     });
 
     [SkippableFact]
-    public Task The_stage_plot_is_drawn_with_its_letters() => Browser.Open(Html.Value, Desk, async page =>
+    public Task The_stage_plot_is_drawn_with_its_letters() => Browser.Open(Pages.Sample, Desk, async page =>
     {
         var plot = page.Locator("svg").First;
         Assert.True(await plot.IsVisibleAsync());
@@ -44,22 +36,15 @@ public sealed class SamplePageTests
     });
 
     [SkippableFact]
-    public Task A_phone_scrolls_one_way_only() => Browser.Open(Html.Value, Phone, async page =>
+    public Task A_phone_scrolls_one_way_only() => Browser.Open(Pages.Sample, Phone, async page =>
         Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= Phone + 1));
 
     [SkippableFact]
-    public Task No_script_error_is_raised() => Browser.Open(Html.Value, Desk, async page =>
+    public Task No_script_error_is_raised() => Browser.Open(Pages.Sample, Desk, async page =>
     {
         var errors = new List<string>();
         page.PageError += (_, error) => errors.Add(error);
         await page.ReloadAsync(new PageReloadOptions { WaitUntil = WaitUntilState.Load });
         Assert.Empty(errors);
     });
-
-    private static string Build()
-    {
-        var read = BriefReader.Read(new FolderDoor(Repository.Path("sample-gigs")), "harvest-supper/gig.yaml");
-        var package = PackageBuilder.Build(Planner.Plan(read.Brief!), PackageRequest.Everything with { Formats = ["html"] }, CompanyFolder.None);
-        return Encoding.UTF8.GetString(package.Files.Single().Bytes.Span);
-    }
 }

@@ -9,7 +9,24 @@ internal sealed class BlockHtml(Markup page, DocumentLayout laid, InlineHtml inl
 {
     private const int Deepest = 12;
 
-    public void Write(IReadOnlyList<Block> blocks, int depth)
+    private List<int> levels = [];
+
+    /// <summary>Writes the blocks of a sheet.</summary>
+    public void Write(IReadOnlyList<Block> blocks)
+    {
+        levels = [.. blocks.SelectMany(Headings).Distinct().Order()];
+        Write(blocks, 0);
+    }
+
+    private static IEnumerable<int> Headings(Block block) => block switch
+    {
+        Heading heading => [heading.Level],
+        Columns columns => columns.Parts.SelectMany(part => part.Blocks).SelectMany(Headings),
+        KeepTogether kept => kept.Blocks.SelectMany(Headings),
+        _ => [],
+    };
+
+    private void Write(IReadOnlyList<Block> blocks, int depth)
     {
         if (depth >= Deepest)
         {
@@ -28,7 +45,8 @@ internal sealed class BlockHtml(Markup page, DocumentLayout laid, InlineHtml inl
         switch (block)
         {
             case Heading heading:
-                Around($"h{Math.Clamp(heading.Level, 1, 3) + 1}", id, null, heading.Text);
+                // Under the title of the sheet no level is left out, whatever a template begins with.
+                Around($"h{levels.IndexOf(heading.Level) + 2}", id, null, heading.Text);
                 break;
             case Paragraph paragraph:
                 Around("p", id, paragraph.Align switch { Align.Right => "right", Align.Centre => "centre", _ => null }, paragraph.Text);
@@ -51,7 +69,7 @@ internal sealed class BlockHtml(Markup page, DocumentLayout laid, InlineHtml inl
                 page.Close("div");
                 break;
             case Caution or Remark:
-                Around("aside", id, block is Remark { Weight: RemarkWeight.Note } ? "note" : null, WarningSetter.Inlines(block, words));
+                Aside(id, block is Remark { Weight: RemarkWeight.Note } ? "note" : null, WarningSetter.Inlines(block, words));
                 break;
             default:
                 WriteRest(block, id);
@@ -87,6 +105,14 @@ internal sealed class BlockHtml(Markup page, DocumentLayout laid, InlineHtml inl
                 page.Void("hr", ("id", id));
                 break;
         }
+    }
+
+    // On the page a caution belongs to its sheet; it is no part of the page of its own.
+    private void Aside(string? id, string? kind, IReadOnlyList<Inline> text)
+    {
+        page.Open("aside", ("id", id), ("class", kind), ("role", "note"));
+        inlines.Write(text);
+        page.Close("aside");
     }
 
     private void Around(string name, string? id, string? kind, IReadOnlyList<Inline> text)

@@ -27,7 +27,7 @@ internal static class HtmlWriter
 
         page.Element("title", document.Info.Title);
         page.Raw("<style>\n").Raw(StyleSheet()).Raw(Harmless(options.StyleSheet, "</style")).Raw("</style>\n").Close("head").Open("body");
-        Index(page, document);
+        PageHead.Write(page, document, options.Words);
         page.Open("main");
         foreach (var sheet in document.Sheets)
         {
@@ -35,10 +35,8 @@ internal static class HtmlWriter
         }
 
         page.Close("main");
-        if (options.Script.Length > 0)
-        {
-            page.Raw("<script>\n").Raw(Harmless(options.Script, "</script")).Raw("\n</script>\n");
-        }
+        Script(page, System.Text.Encoding.UTF8.GetString(BuiltIn.Resource("page.js")));
+        Script(page, options.Script);
 
         return page.Close("body").Close("html").ToString();
     }
@@ -51,20 +49,12 @@ internal static class HtmlWriter
         }
     }
 
-    private static void Index(Markup page, Document document)
+    private static void Script(Markup page, string script)
     {
-        if (document.Sheets.Count < 2)
+        if (script.Length > 0)
         {
-            return;
+            page.Raw("<script>\n").Raw(Harmless(script, "</script")).Raw("\n</script>\n");
         }
-
-        page.Open("nav", ("aria-label", document.Info.Title)).Open("ol");
-        foreach (var sheet in document.Sheets)
-        {
-            page.Open("li").Element("a", sheet.Title, ("href", Markup.Fragment(sheet.Id))).Close("li");
-        }
-
-        page.Close("ol").Close("nav");
     }
 
     private static string StyleSheet() =>

@@ -6,7 +6,7 @@ using Advance.Paper.Tree;
 namespace Advance.Paper.Html;
 
 /// <summary>Writes inlines.</summary>
-internal sealed class InlineHtml(Markup page, DocumentLayout laid)
+internal sealed class InlineHtml(Markup page, DocumentLayout laid, Wording words)
 {
     /// <summary>What an unnamed tick box is called by a screen reader.</summary>
     public string Around { get; set; } = "";
@@ -126,7 +126,7 @@ internal sealed class InlineHtml(Markup page, DocumentLayout laid)
     private void WriteTick(TickBox tick)
     {
         page.Open("label", ("class", "tick"));
-        page.Void("input", ("type", "checkbox"), ("aria-label", tick.Label.Length > 0 ? null : Around));
+        page.Void("input", ("type", "checkbox"), ("aria-label", tick.Label.Length > 0 ? null : Around.Length > 0 ? Around : words.Tick));
         page.Text(tick.Label).Close("label");
     }
 

@@ -6,14 +6,14 @@ namespace Advance.Paper.Html;
 /// <summary>Writes one sheet as a section of the page.</summary>
 internal sealed class SheetHtml(Markup page, DocumentLayout laid, Wording words)
 {
-    private readonly InlineHtml inlines = new(page, laid);
+    private readonly InlineHtml inlines = new(page, laid, words);
 
     public void Write(Sheet sheet)
     {
         var type = sheet.Setup.Class switch { TypeClass.Desk => "desk", TypeClass.Floor => "floor", _ => "tape-up" };
-        page.Open("section", ("class", $"sheet {type}"), ("id", Markup.Id(sheet.Id)));
+        page.Open("section", ("class", $"sheet {type}"), ("id", Markup.Id(sheet.Id)), ("data-readers", sheet.Readers.Count > 0 ? string.Join(' ', sheet.Readers) : null));
         WriteHead(sheet.Head);
-        new BlockHtml(page, laid, inlines, words).Write(sheet.Blocks, 0);
+        new BlockHtml(page, laid, inlines, words).Write(sheet.Blocks);
         page.Open("footer").Open("div");
         inlines.Write(sheet.Foot.Left);
         page.Close("div").Open("div");

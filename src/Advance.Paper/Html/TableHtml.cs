@@ -64,14 +64,16 @@ internal sealed class TableHtml(Markup page, InlineHtml inlines)
         page.Open("thead", ("class", table.ShowsHead ? null : "unseen")).Open("tr");
         foreach (var column in table.Columns)
         {
-            page.Open("th", ("scope", "col"), ("class", Class(column)), ("data-key", column.Key), ("data-unit", column.Unit.Length > 0 ? column.Unit : null));
+            // A head without words is no head to whoever hears the page.
+            var name = column.Head.Count > 0 || column.Unit.Length > 0 ? "th" : "td";
+            page.Open(name, ("scope", name == "th" ? "col" : null), ("class", Class(column)), ("data-key", column.Key), ("data-unit", column.Unit.Length > 0 ? column.Unit : null));
             inlines.Write(column.Head);
             if (column.Unit.Length > 0)
             {
                 page.Text(" ").Element("span", column.Unit, ("class", "unit"));
             }
 
-            page.Close("th");
+            page.Close(name);
         }
 
         page.Close("tr").Close("thead");

@@ -13,4 +13,8 @@ public sealed record Sheet(
     SheetSetup Setup,
     SheetHead Head,
     SheetFoot Foot,
-    IReadOnlyList<Block> Blocks);
+    IReadOnlyList<Block> Blocks)
+{
+    /// <summary>Whose copies hold it, for the page that can show one reader's sheets alone. <c>all</c> is everybody. Default nobody in particular.</summary>
+    public IReadOnlyList<string> Readers { get; init; } = [];
+}
