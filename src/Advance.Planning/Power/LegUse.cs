@@ -10,4 +10,8 @@ namespace Advance.Planning;
 /// <param name="State">That state.</param>
 /// <param name="AtMost">At most, in the state where that is largest.</param>
 /// <param name="InStates">In use, in each show state.</param>
-public sealed record LegUse(string Leg, Figure<ElectricCurrent> InUse, ShowState State, Figure<ElectricCurrent> AtMost, IReadOnlyList<Figure<ElectricCurrent>> InStates);
+public sealed record LegUse(string Leg, Figure<ElectricCurrent> InUse, ShowState State, Figure<ElectricCurrent> AtMost, IReadOnlyList<Figure<ElectricCurrent>> InStates)
+{
+    /// <summary>In use, as a share of what the place may carry; unknown where either is.</summary>
+    public required Figure<Ratio> OfLimit { get; init; }
+}

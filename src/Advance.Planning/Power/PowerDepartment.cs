@@ -46,13 +46,14 @@ public static class PowerDepartment
             placed.Pieces,
             placed.Things,
             [.. new PowerLinks(routes).Of(tree)],
-            [.. services.Concat(distributions).Concat(feeders).SelectMany(point => point.Figures), .. circuits.SelectMany(FiguresOf), .. allowances.SelectMany(one => one.Figures)],
+            [.. services.Concat(distributions).Concat(feeders).SelectMany(point => point.Figures), .. circuits.SelectMany(circuit => circuit.Outlet.Figures), .. allowances.SelectMany(one => one.Figures)],
             new Choices([.. tree.Chosen.InOrder, .. circuits.Select(circuit => KeyValuePair.Create(CircuitAssembly.AddressOf(circuit.Chain), circuit.Name))]))
         {
             Services = services,
             Distributions = distributions,
             Feeders = feeders,
             Circuits = circuits,
+            SwitchOn = SwitchOnOrder.Of(circuits),
             Unfed = hung.Unfed,
             GivenUp = [.. notNamed, .. hung.GivenUp],
             Allowances = allowances,
@@ -76,11 +77,4 @@ public static class PowerDepartment
             point.Legs[0],
             chain.Row is { } row ? new Reason.Fixed(row.At) : Reason.Derived.It);
     }
-
-    private static IEnumerable<Stated> FiguresOf(Circuit circuit) =>
-    [
-        .. circuit.Outlet.Figures,
-        Stated.Of(circuit.Address / "leakage", $"{circuit.Name}, leakage", circuit.Leakage),
-        Stated.Of(circuit.Address / "inrush", $"{circuit.Name}, inrush", circuit.Inrush),
-    ];
 }

@@ -23,6 +23,12 @@ public sealed record PowerPlan(
     /// <summary>Outlets in use, by distribution and number.</summary>
     public IReadOnlyList<Circuit> Circuits { get; init; } = [];
 
+    /// <summary>
+    /// In which order devices are closed, at load-in and after a power failure. The order rests on which outlet feeds what, and so on
+    /// <see cref="RestsOn"/>.
+    /// </summary>
+    public IReadOnlyList<SwitchOnStep> SwitchOn { get; init; } = [];
+
     /// <summary>What found no outlet.</summary>
     public IReadOnlyList<UnfedChain> Unfed { get; init; } = [];
 
@@ -44,6 +50,12 @@ public sealed record PowerPlan(
 
     /// <summary>Whether nothing better exists than the outlets chosen.</summary>
     public bool IsProven { get; init; } = true;
+
+    /// <summary>The step that switches on a place of the supply; null where nothing in use hangs on it, or several steps do.</summary>
+    public SwitchOnStep? StepOf(SupplyPoint point) => SwitchOn.FirstOrDefault(step => point.Upwards.Any(above => above.Address == step.Device.Address));
+
+    /// <summary>The services that the show hangs on, in the order of the venue.</summary>
+    public IEnumerable<SupplyPoint> ServicesInUse => Services.Where(point => Distributions.Any(fed => fed.FedBy?.Address == point.Address));
 
     /// <summary>The open questions behind the choice as a whole: all loads compete for the same outlets.</summary>
     public Domain.Facts.Doubts RestsOn => Circuits.Aggregate(Domain.Facts.Doubts.None, (sum, circuit) => sum.With(circuit.Use.InUse.RestsOn));

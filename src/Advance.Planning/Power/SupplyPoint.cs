@@ -59,6 +59,9 @@ public sealed record SupplyPoint(
     /// <summary>The nearest device that opens by itself: that of an outlet, or the service's; null where nobody knows of one.</summary>
     public SupplyPoint? Protection => Upwards.FirstOrDefault(point => point.Service is not null || point.Row is { Device.Length: > 0 });
 
+    /// <summary>The leg that carries most in use; one on which nobody knows what flows comes first.</summary>
+    public LegUse Worst => Legs.FirstOrDefault(use => use.InUse.Value is null) ?? Legs.MaxBy(use => use.InUse.Value!.Value.Amperes)!;
+
     /// <summary>Itself, and what carries it, up to the service.</summary>
     public IEnumerable<SupplyPoint> Upwards
     {
@@ -80,14 +83,22 @@ public sealed record SupplyPoint(
         + (Allowances.Count > 0 ? $"; with an allowance for {string.Join(", ", Allowances.Select(one => one.Row.What))}" : "");
 
     /// <summary>Its numbers, each under its address.</summary>
-    internal IEnumerable<Stated> Figures => Legs.SelectMany(use => new[]
-    {
-        Stated.Of(AddressOf(use.Leg, "in-use"), $"{Name}{(use.Leg.Length > 0 ? " " + use.Leg : "")}, current in use, worst in {StateShares.Word(use.State)}", use.InUse),
-        Stated.Of(AddressOf(use.Leg, "at-most"), $"{Name}{(use.Leg.Length > 0 ? " " + use.Leg : "")}, current at most", use.AtMost),
-    });
+    internal IEnumerable<Stated> Figures =>
+    [
+        .. Legs.SelectMany(use => new[]
+        {
+            Stated.Of(AddressOf(use.Leg, "in-use"), $"{NameOf(use)}, current in use, worst in {StateShares.Word(use.State)}", use.InUse),
+            Stated.Of(AddressOf(use.Leg, "at-most"), $"{NameOf(use)}, current at most", use.AtMost),
+            Stated.Of(AddressOf(use.Leg, "of-limit"), $"{NameOf(use)}, in use as a share of what it may carry", use.OfLimit),
+        }),
+        Stated.Of(Address / "leakage", $"{Name}, leakage", Leakage),
+        Stated.Of(Address / "inrush", $"{Name}, inrush", Inrush),
+    ];
 
     private static Figure<ElectricCurrent> Total(string name, IEnumerable<Figure<ElectricCurrent>> parts) =>
         Sum.Of(name, "I = Σ Iᵢ", Publication.Arithmetic).PutAll("Iᵢ", parts).Gives(terms => ElectricCurrent.FromAmperes(terms.Values.Sum(part => part.Amperes)));
+
+    private string NameOf(LegUse use) => use.Leg.Length > 0 ? $"{Name} {use.Leg}" : Name;
 
     private Address AddressOf(string leg, string what) => leg.Length > 0 ? Address / leg / what : Address / what;
 }

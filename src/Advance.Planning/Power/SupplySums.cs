@@ -47,15 +47,26 @@ internal sealed class SupplySums(StateDraw draws, AllowedPower allowed)
         }
 
         var atMost = StateShares.States.Select(state => SumOf(node, leg, state, draws.AtMost, one => one.AtMost)).ToList();
-        return new LegUse(leg, worst.Sum, worst.State, atMost.Find(sum => sum.Value is null) ?? atMost.MaxBy(sum => sum.Value!.Value.Amperes)!, [.. inUse.Select(one => one.Sum)]);
+        return new LegUse(leg, worst.Sum, worst.State, atMost.Find(sum => sum.Value is null) ?? atMost.MaxBy(sum => sum.Value!.Value.Amperes)!, [.. inUse.Select(one => one.Sum)])
+        {
+            OfLimit = ShareOf(node, leg, worst.Sum),
+        };
     }
+
+    private static Figure<Ratio> ShareOf(PowerNode node, string leg, Figure<ElectricCurrent> inUse) =>
+        Sum.Of($"{NameOf(node, leg)}, share of what it may carry", "u = 100 · I / n", Publication.Arithmetic)
+            .Put("I", inUse)
+            .Put("n", node.Limit.Value is { Amperes: > 0 } ? node.Limit : node.Limit with { Value = null })
+            .Gives((current, limit) => Ratio.FromPercent(100 * current.Amperes / limit.Amperes));
+
+    private static string NameOf(PowerNode node, string leg) => leg.Length > 0 ? $"{node.Name} {leg}" : node.Name;
 
     private Figure<ElectricCurrent> SumOf(
         PowerNode node, string leg, ShowState state, Func<PowerLoad, ShowState, Figure<ElectricCurrent>> draw, Func<PowerAllowance, Figure<ElectricCurrent>> left)
     {
         var loads = LoadsOn(node, leg).Select(load => LegDraw.Of(load, draw(load, state)));
         var others = OthersOn(node).Where(other => draws.Runs(other, state)).Select(other => LegDraw.Plain(draws.Of(other, state)));
-        return LegSum.Of($"{node.Name}{(leg.Length > 0 ? " " + leg : "")}, {StateShares.Word(state)}", [.. others, .. allowed.On(node, leg).Select(one => LegDraw.Plain(left(one))), .. loads]);
+        return LegSum.Of($"{NameOf(node, leg)}, {StateShares.Word(state)}", [.. others, .. allowed.On(node, leg).Select(one => LegDraw.Plain(left(one))), .. loads]);
     }
 
     private static IEnumerable<PowerLoad> LoadsOn(PowerNode node, string leg) =>
