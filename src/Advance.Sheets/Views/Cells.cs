@@ -59,6 +59,21 @@ internal sealed class Cells(Speech speech)
         return Cell.Number(amount, Numbers.Plain(amount, 1)) with { Tbc = NoteOf(figure.RestsOn) };
     }
 
+    /// <summary>An amount in the unit of its column; hatched where it is not known.</summary>
+    public static Cell Amount<T>(Figure<T> figure, Func<T, double> amount, int decimals)
+        where T : struct, IComparable<T>
+    {
+        var cell = figure.Value is { } value ? Amount(amount(value), decimals) : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
+        return figure.RestsOn.Any ? cell with { Tbc = "" } : cell;
+    }
+
+    /// <summary>An amount in the unit of its column, with a digit more where it would look like nothing.</summary>
+    public static Cell Amount(double amount, int decimals)
+    {
+        var digits = amount > 0 && Math.Round(amount, decimals, MidpointRounding.AwayFromZero) == 0 ? decimals + 1 : decimals;
+        return Cell.Number(amount, amount.ToString($"F{digits}", System.Globalization.CultureInfo.InvariantCulture));
+    }
+
     /// <summary>The unit of <see cref="Mass"/>.</summary>
     public string MassUnit => speech.Units == UnitSystem.Metric ? "kg" : "lb";
 
@@ -90,6 +105,7 @@ internal sealed class Cells(Speech speech)
             Domain.Places.HeightFrom height => Cell.Of(PlaceWords.Of(height, speech)),
             Domain.Places.Size size => Cell.Of(PlaceWords.Of(size, speech)),
             Owner owner => Cell.Of(OwnerWords.Of(owner)),
+            Supply supply => Cell.Of(supply.ToString()),
             _ => Cell.Of(speech.Say(value)),
         };
 }

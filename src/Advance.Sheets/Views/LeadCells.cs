@@ -11,7 +11,9 @@ namespace Advance.Sheets.Views;
 /// <param name="said">Shorter names of things that the sheet itself shows, by their names; null for none.</param>
 internal sealed class LeadCells(Plan plan, Speech speech, IReadOnlyDictionary<string, string>? said = null)
 {
-    private const string Mains = "mains";
+    /// <summary>What mains links carry.</summary>
+    public const string Mains = "mains";
+
 
     // A number and its unit stay on one line.
     private const char HardSpace = '\u00A0';

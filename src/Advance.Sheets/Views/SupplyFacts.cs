@@ -1,0 +1,33 @@
+using Advance.Domain.Venues;
+using Advance.Domain.Wording;
+using Advance.Paper.Tree;
+using Advance.Planning;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>Says what is known of a service, and what the electrician still has to find out.</summary>
+internal sealed class SupplyFacts(Plan plan)
+{
+    private readonly Cells cells = new(Speech.Of(plan.Brief.Company.Units));
+
+    /// <summary>In the order in which an electrician asks.</summary>
+    public IEnumerable<PairView> Of(Service service)
+    {
+        yield return new PairView("Supply", cells.Of(service.Supply));
+        yield return new PairView("Device", cells.Of(service.Rating));
+        yield return new PairView("Earthing", Asked(cells.Of(service.Earthing)));
+        yield return new PairView("Residual device", Asked(cells.Of(service.ResidualProtection)));
+        yield return new PairView("Loop at inlet", new Cell("not known, so not judged") { Verdict = Verdict.CannotBeJudged });
+        if (service.Behind is { } behind)
+        {
+            yield return new PairView("Runs through", cells.Of(behind));
+        }
+
+        if (service.SharedWith.Count > 0)
+        {
+            yield return new PairView("Also on it", Cell.Of(string.Join(", ", service.SharedWith.Select(other => $"{other.What}{(cells.Of(other.InUse) is { Text.Length: > 0 } draw ? " " + draw.Text : "")}"))));
+        }
+    }
+
+    private static Cell Asked(Cell cell) => cell.Text.Length == 0 ? cell with { Text = "not known", Verdict = Verdict.CannotBeJudged } : cell;
+}

@@ -1,0 +1,25 @@
+namespace Advance.Sheets.Views;
+
+/// <summary>What is asked of those who give the mains.</summary>
+/// <param name="Services">Each that the show hangs on.</param>
+/// <param name="MeetsAnother">Whether several are used on one stage.</param>
+public sealed record SupplyRequestView(IReadOnlyList<SupplyRequestView.Service> Services, bool MeetsAnother)
+{
+    /// <summary>One service.</summary>
+    /// <param name="Name">As the venue calls it.</param>
+    /// <param name="Asked">What is asked for.</param>
+    /// <param name="Told">What is known of it.</param>
+    /// <param name="Hangs">What of ours hangs on it.</param>
+    /// <param name="Findings">What rules say about it.</param>
+    /// <param name="RestsOn">The open questions that may move loads to another service.</param>
+    public sealed record Service(
+        string Name,
+        IReadOnlyList<PairView> Asked,
+        IReadOnlyList<PairView> Told,
+        IReadOnlyList<Load> Hangs,
+        IReadOnlyList<FindingView> Findings,
+        Cell RestsOn);
+
+    /// <summary>A circuit of ours.</summary>
+    public sealed record Load(Cell Circuit, Cell Feeds, Cell InUse, Cell AtMost);
+}

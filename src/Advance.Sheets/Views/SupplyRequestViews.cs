@@ -1,0 +1,55 @@
+using Advance.Domain.Wording;
+using Advance.Planning;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>Makes the request for supplies.</summary>
+internal static class SupplyRequestViews
+{
+    /// <summary>Null where the show hangs on no service.</summary>
+    public static SupplyRequestView? Of(Plan plan)
+    {
+        var services = plan.Power.ServicesInUse.ToList();
+        return services.Count > 0 ? new SupplyRequestView([.. services.Select(point => ServiceOf(point, plan))], services.Count > 1) : null;
+    }
+
+    private static SupplyRequestView.Service ServiceOf(SupplyPoint point, Plan plan)
+    {
+        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var service = point.Service!;
+        return new SupplyRequestView.Service(
+            Capital(point.Name),
+            [
+                new PairView("Where", cells.Of(service.Place)),
+                new PairView("Connector", cells.Of(service.Connector)),
+                new PairView("On from", HoldOf(plan, cells)),
+                .. point.Legs.SelectMany(use => new[]
+                {
+                    new PairView(Named("In use, with all", use.Leg), cells.WithUnit(use.InUse) with { Strong = true }),
+                    new PairView(Named("At most, with all", use.Leg), cells.WithUnit(use.AtMost)),
+                }),
+                new PairView("Started at once", cells.WithUnit(point.Inrush)),
+                new PairView("Leakage", cells.WithUnit(point.Leakage)),
+            ],
+            [.. new SupplyFacts(plan).Of(service)],
+            [.. plan.Power.Circuits.Where(circuit => circuit.Outlet.Upwards.Any(above => above.Address == point.Address)).Select(LoadOf)],
+            FindingViews.Heavy(plan, finding => FindingViews.IsAt(finding, point.Address.Text)),
+            Cells.Head(plan.Power.RestsOn));
+    }
+
+    private static SupplyRequestView.Load LoadOf(Circuit circuit) => new(
+        Cell.Of(circuit.Name),
+        Cell.Of(circuit.Chain.Name),
+        Cells.Amount(circuit.Use.InUse, Amperes, 1) with { Strong = true },
+        Cells.Amount(circuit.Use.AtMost, Amperes, 1));
+
+    // Power is wanted when the schedule says that it is switched on.
+    private static Cell HoldOf(Plan plan, Cells cells) =>
+        plan.Brief.Gig.Schedule.FirstOrDefault(row => row.What.Contains("power", StringComparison.OrdinalIgnoreCase)) is { } hold ? cells.Of(hold.Time) : Cell.Blank;
+
+    private static string Named(string words, string leg) => leg.Length > 0 ? $"{words}, {leg}" : words;
+
+    private static double Amperes(UnitsNet.ElectricCurrent current) => current.Amperes;
+
+    private static string Capital(string text) => DaySheetViews.Capital(text);
+}
