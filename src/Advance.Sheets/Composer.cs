@@ -10,6 +10,7 @@ namespace Advance.Sheets;
 internal sealed class Composer
 {
     private const string Everybody = "all";
+    private const int MostNamed = 1;
 
     private readonly Plan plan;
     private readonly PackageRequest request;
@@ -38,7 +39,7 @@ internal sealed class Composer
             .Where(entry => entry.View is not null)
             .Select(entry => Print(entry.Template, entry.View!))
             .ToList();
-        var contents = printed.SelectMany(part => part.Sheets).Select(sheet => new DaySheetView.ContentsLine(sheet.Id, sheet.Title, sheet.For)).ToList();
+        var contents = printed.SelectMany(part => Contents(part.Sheets)).ToList();
         printed.Insert(0, Print(SheetList.DaySheet, DaySheetViews.Of(plan, contents, request.ShowsPrivate)));
         CheckRequest();
 
@@ -50,6 +51,11 @@ internal sealed class Composer
             [.. sheets.Select(sheet => sheet.Title)],
             faults);
     }
+
+    // Many sheets of one kind in a row are one line: from the first to the last.
+    private static IEnumerable<DaySheetView.ContentsLine> Contents(IReadOnlyList<MarkedUpSheet> sheets) => sheets.Count > MostNamed
+        ? [new DaySheetView.ContentsLine(sheets[0].Id, $"{sheets[0].Title} to {sheets[^1].Title}", sheets[0].For)]
+        : sheets.Select(sheet => new DaySheetView.ContentsLine(sheet.Id, sheet.Title, sheet.For));
 
     private (string Template, object View, IReadOnlyList<MarkedUpSheet> Sheets) Print(string template, object view)
     {

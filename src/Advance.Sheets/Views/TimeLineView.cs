@@ -2,9 +2,8 @@ namespace Advance.Sheets.Views;
 
 /// <summary>The day on the called crew: what was written and what the plan makes of it, by time.</summary>
 /// <param name="Rows">In the order of their times.</param>
-/// <param name="Findings">What the rules have to say about times.</param>
 /// <param name="RestsOn">The open questions that may move tasks; blank where there are none.</param>
-public sealed record TimeLineView(IReadOnlyList<TimeLineView.Row> Rows, IReadOnlyList<FindingView> Findings, Cell RestsOn)
+public sealed record TimeLineView(IReadOnlyList<TimeLineView.Row> Rows, Cell RestsOn)
 {
     /// <summary>One thing that happens.</summary>
     /// <param name="From">When it starts.</param>

@@ -7,8 +7,6 @@ namespace Advance.Sheets.Views;
 /// <summary>Makes the time line.</summary>
 internal static class TimeLineViews
 {
-    private static readonly string[] Rules = ["crew/too-late", "schedule/"];
-
     /// <summary>Null where no task has a time.</summary>
     public static TimeLineView? Of(Plan plan)
     {
@@ -25,7 +23,6 @@ internal static class TimeLineViews
             .Select(row => row.Row);
         return new TimeLineView(
             [.. rows],
-            FindingViews.Of(plan, finding => Rules.Any(rule => finding.Rule.StartsWith(rule, StringComparison.Ordinal))),
             Cells.Head(plan.Crew.RestsOn.With(plan.Crew.LoadOut?.RestsOn ?? Doubts.None)));
     }
 

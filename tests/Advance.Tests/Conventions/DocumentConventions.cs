@@ -30,6 +30,25 @@ public sealed partial class DocumentConventions
     }
 
     [Fact]
+    public void The_list_of_sheets_is_that_of_the_templates()
+    {
+        var list = Repository.Path("templates", "SHEETS.md");
+        if (Environment.GetEnvironmentVariable("ADVANCE_ACCEPT") == "1")
+        {
+            File.WriteAllText(list, SheetsOfTemplates.Write());
+        }
+
+        Assert.Equal(SheetsOfTemplates.Write(), File.ReadAllText(list));
+    }
+
+    [Fact]
+    public void Every_template_of_a_sheet_is_printed_by_the_program()
+    {
+        var files = Directory.GetFiles(Repository.Path("templates", "sheets"), "*.html").Select(Path.GetFileNameWithoutExtension).Order(StringComparer.Ordinal);
+        Assert.Equal(files, SheetsOfTemplates.Names.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
     public void The_guide_to_templates_is_the_one_that_reads_them()
     {
         var guide = Repository.Path("templates", "GUIDE.md");
