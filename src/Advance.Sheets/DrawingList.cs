@@ -1,3 +1,4 @@
+using System.Globalization;
 using Advance.Domain.Wording;
 using Advance.Paper.Pictures;
 using Advance.Planning;
@@ -15,6 +16,7 @@ internal static class DrawingList
         new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),
         new Drawing("system", ["stack"], told => System(plan, told)),
         new Drawing("signal-diagram", ["part"], told => Signal(plan, told)),
+        new Drawing("one-line", ["first", "count"], told => OneLine(plan, told)),
     ];
 
     private static Scene? Stage(Plan plan, IReadOnlyDictionary<string, string> told)
@@ -36,4 +38,8 @@ internal static class DrawingList
         "from-desk" => SignalDrawing.Of(plan, toDesk: false).Scene(),
         _ => SignalDrawing.Of(plan).Scene(),
     };
+
+    private static Scene? OneLine(Plan plan, IReadOnlyDictionary<string, string> told) =>
+        int.TryParse(told.GetValueOrDefault("first", ""), NumberStyles.None, CultureInfo.InvariantCulture, out var first)
+        && int.TryParse(told.GetValueOrDefault("count", ""), NumberStyles.None, CultureInfo.InvariantCulture, out var count) ? OneLineDrawing.Draw(plan, first, count) : null;
 }

@@ -19,6 +19,7 @@ internal static class SheetList
         ("stage-plot", plan => plan.Stage.Stages.Count > 0 ? StagePlotViews.Of(plan) : null),
         ("act-letter", ActLetterViews.Of),
         ("supply-request", SupplyRequestViews.Of),
+        ("one-line", OneLineViews.Of),
         ("distribution", DistributionViews.Of),
         ("circuit-cards", CircuitCardsViews.Of),
         ("system", SystemViews.Of),

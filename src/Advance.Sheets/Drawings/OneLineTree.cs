@@ -1,0 +1,106 @@
+using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
+using Advance.Domain.Wording;
+using Advance.Planning;
+
+namespace Advance.Sheets.Drawings;
+
+/// <summary>The supply as a tree: services, distributions, outlets, strips, loads.</summary>
+internal sealed class OneLineTree(Plan plan)
+{
+    private readonly Speech speech = Speech.Of(plan.Brief.Company.Units);
+
+    /// <summary>A tree for each service in use, and for each distribution that nothing feeds.</summary>
+    public IReadOnlyList<OneLineNode> All() =>
+    [
+        .. plan.Power.ServicesInUse.Select(ServiceOf),
+        .. plan.Power.Distributions.Where(point => point.FedBy is null).Select(DistributionOf),
+    ];
+
+    /// <summary>A part of the trees, so many ends from one on; what carries them is drawn again.</summary>
+    public static IEnumerable<OneLineNode> Part(IEnumerable<OneLineNode> trees, int first, int count)
+    {
+        foreach (var tree in trees)
+        {
+            var ends = tree.Ends;
+            if (first < ends && first + count > 0)
+            {
+                yield return tree with { Children = [.. Part(tree.Children, first, count)] };
+            }
+
+            first -= ends;
+        }
+    }
+
+    private OneLineNode ServiceOf(SupplyPoint point)
+    {
+        var service = point.Service!;
+        var earthing = service.Earthing.Is(out var system) ? system : "earthing not known";
+        var residual = service.ResidualProtection.Is(out var trips) ? (trips.Amperes > 0 ? $"RCD {speech.Say(trips)}" : "no RCD") : "RCD not known";
+        var supply = service.Supply.Is(out var arrives) ? arrives.ToString() : "supply not known";
+        return new OneLineNode(
+            point.Address.Text,
+            [point.Name, supply, point.Connector, $"in use {Or(point.Worst.InUse.Value)} of {Or(point.Limit.Value)}", Tagged(earthing, service.Earthing.Doubt), Tagged(residual, service.ResidualProtection.Doubt), "loop not known"],
+            [],
+            OneLineLook.Service,
+            [.. Fed(point).Select(DistributionOf)]);
+    }
+
+    private OneLineNode DistributionOf(SupplyPoint point)
+    {
+        var use = point.Worst;
+        var hasDevices = HasDevices(point);
+        return new OneLineNode(
+            point.Address.Text,
+            hasDevices ? [point.Name, point.Connector, $"in use {Or(use.InUse.Value)}", $"at most {Or(use.AtMost.Value)}"] : [point.Name],
+            LeadTo(point.Name),
+            OneLineLook.Distribution,
+            [.. Outlets(point)]);
+    }
+
+    private IEnumerable<SupplyPoint> Fed(SupplyPoint point) => plan.Power.Distributions.Where(other => other.FedBy?.Address == point.Address);
+
+    private IEnumerable<OneLineNode> Outlets(SupplyPoint point)
+    {
+        var circuits = plan.Power.Circuits.Where(circuit => circuit.Outlet.Device == point.Device).Select(circuit => (circuit.Outlet, End: LoadOf(circuit)));
+        var feeds = plan.Power.Distributions.Where(fed => fed.FedBy is { Service: null } outlet && outlet.Device == point.Device).Select(fed => (Outlet: fed.FedBy!, End: DistributionOf(fed)));
+        return circuits.Concat(feeds)
+            .OrderBy(one => one.Outlet.Kind)
+            .ThenBy(one => one.Outlet.Number)
+            .Select(one => OutletOf(one.Outlet, one.End));
+    }
+
+    private OneLineNode OutletOf(SupplyPoint outlet, OneLineNode end)
+    {
+        var number = outlet.Kind == PowerNodeKind.Link ? "link" : $"{outlet.Number}";
+        var leg = outlet.Row is { Phase.Length: > 0 } phased ? $"{number} {phased.Phase}" : number;
+        return outlet.Row is { Device.Length: > 0 } row
+            ? new OneLineNode(outlet.Address.Text, [leg, $"{row.Device}{Residual(outlet)}"], [], OneLineLook.Device, [end])
+            : new OneLineNode(outlet.Address.Text, [leg], [], OneLineLook.Outlet, [end]);
+    }
+
+    private string Residual(SupplyPoint outlet) => outlet.Row!.Residual.Is(out var trips) && trips.Amperes > 0 ? $" {speech.Say(trips)}" : "";
+
+    private OneLineNode LoadOf(Circuit circuit) => new(
+        circuit.Chain.Address.Text + "/end",
+        [circuit.Chain.Name, $"{Or(circuit.Use.InUse.Value)} of {Or(circuit.Outlet.Limit.Value)}"],
+        LeadTo(circuit.Chain.First.Name),
+        OneLineLook.Load,
+        []);
+
+    private IReadOnlyList<string> LeadTo(string name) => plan.Cables.Of(Address.Of("link") / "power" / name) is { Leads.Count: > 0 } run
+        ? [run.Label, $"{string.Join("+", run.Leads.Select(Length))} {(speech.Units == UnitSystem.Metric ? "m" : "ft")} · {Together(run, Size)} mm²"]
+        : [];
+
+    private static string Together(Run run, Func<Kind, string> part) => string.Join("+", run.Leads.Select(part).Distinct(StringComparer.Ordinal));
+
+    private string Length(Kind lead) => !lead.Cable!.Length.Is(out var length) ? "?" : Numbers.Plain(speech.Units == UnitSystem.Metric ? length.Meters : length.Feet, 1);
+
+    private static string Size(Kind lead) => lead.Cable!.Section.Replace("mm²", "", StringComparison.Ordinal).Replace("mm2", "", StringComparison.Ordinal).Trim();
+
+    private static bool HasDevices(SupplyPoint point) => point.DeviceKind is not { } kind || kind.Outlets.Any(row => row.Device.Length > 0);
+
+    private string Or(UnitsNet.ElectricCurrent? current) => current is { } known ? speech.Say(known) : "not known";
+
+    private static string Tagged(string words, Domain.Facts.Doubt? doubt) => doubt is null ? words : $"{words} TBC";
+}
