@@ -30,7 +30,7 @@ internal static class PageHead
     {
         var issue = $"{document.Info.Title} {document.Sheets.Select(sheet => sheet.Head.Revision).FirstOrDefault()}";
         page.Open("form", ("id", "tools"), ("hidden", "hidden"), ("data-issue", issue), ("data-found", words.Found), ("data-question", words.ClearTicksQuestion));
-        page.Open("label").Text(words.SheetsFor + " ").Open("select", ("name", "reader")).Element("option", words.Everybody, ("value", ""));
+        page.Open("label").Text(words.SheetsFor + " ").Open("select", ("name", "reader")).Element("option", words.Everybody, ("value", All));
         foreach (var reader in document.Sheets.SelectMany(sheet => sheet.Readers).Where(reader => reader != All).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
         {
             page.Element("option", reader, ("value", reader));

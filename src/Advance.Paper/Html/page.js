@@ -20,7 +20,7 @@
     box.addEventListener("change", () => remember(name, box.checked ? "1" : ""));
   }
 
-  const isFor = sheet => reader.value === "" || (sheet.dataset.readers ?? "all").split(" ").some(name => name === "all" || name === reader.value);
+  const isFor = sheet => reader.value === "all" || (sheet.dataset.readers ?? "all").split(" ").some(name => name === "all" || name === reader.value);
 
   const show = () => {
     const wanted = find.value.trim().toLowerCase();
@@ -53,8 +53,8 @@
     wide.scrollWidth > wide.clientWidth ? wide.setAttribute("tabindex", "0") : wide.removeAttribute("tabindex");
   });
 
-  reader.value = recall("reader") ?? "";
-  if (reader.selectedIndex < 0) { reader.value = ""; }
+  reader.value = recall("reader") ?? "all";
+  if (reader.selectedIndex < 0) { reader.value = "all"; }
   reader.addEventListener("change", () => { remember("reader", reader.value); show(); reach(); });
   find.addEventListener("input", show);
   find.addEventListener("keydown", event => { if (event.key === "Escape") { find.value = ""; show(); } });
