@@ -57,10 +57,27 @@ public sealed record Plan(
             .OrderBy(stated => stated.Address),
     ];
 
+    /// <summary>The address under which a figure of this plan is stated; null where it is not.</summary>
+    public string? AddressOf(object figure) => Addresses.GetValueOrDefault(figure);
+
     /// <summary>What was chosen, for the next issue to stay near to.</summary>
     public Choices Chosen { get; } =
         new(new[] { Patch.Chosen, Drive.Chosen, Lighting.Chosen, Power.Chosen, Cables.Chosen }.SelectMany(choices => choices.InOrder));
 
+    // By the figure itself, not by what it says: two figures may well be equal. Made when first asked; made twice it is the same.
+    private Dictionary<object, string> Addresses => field ??= Index(Figures);
+
     /// <summary>Whether something keeps the package from being issued.</summary>
     public bool IsStopped => Findings.Any(finding => finding.Stops);
+
+    private static Dictionary<object, string> Index(IReadOnlyList<Stated> figures)
+    {
+        var index = new Dictionary<object, string>(ReferenceEqualityComparer.Instance);
+        foreach (var stated in figures)
+        {
+            index.TryAdd(stated.Figure, stated.Address.Text);
+        }
+
+        return index;
+    }
 }

@@ -12,7 +12,7 @@ namespace Advance.Sheets;
 
 /// <summary>
 /// <c>plan.json</c>: the views, for other programs. A cell is an object with <c>text</c>, and where there is more to say <c>value</c>,
-/// <c>unit</c>, <c>tbc</c> and <c>verdict</c>. Names are those that templates use, with hyphens.
+/// <c>unit</c>, <c>address</c> (for a figure of the plan), <c>tbc</c> and <c>verdict</c>. Names are those that templates use, with hyphens.
 /// </summary>
 internal sealed class PlanJson
 {
@@ -143,6 +143,11 @@ internal sealed class PlanJson
             case TimeValue { Time: var time }:
                 json.WriteString("value", time.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture));
                 break;
+        }
+
+        if (cell.Address is { } address)
+        {
+            json.WriteString("address", address);
         }
 
         if (cell.Tbc is { } tbc)

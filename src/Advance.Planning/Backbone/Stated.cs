@@ -12,7 +12,10 @@ namespace Advance.Planning;
 /// <param name="How">Its working; null for what was only written down.</param>
 public sealed record Stated(Address Address, string What, object? Value, Doubts RestsOn, Reason Why, Working? How)
 {
+    /// <summary>The figure itself, by which a sheet finds its address.</summary>
+    public required object Figure { get; init; }
+
     /// <summary>States a figure.</summary>
     public static Stated Of<T>(Address address, string what, Figure<T> figure)
-        where T : struct, IComparable<T> => new(address, what, figure.Value, figure.RestsOn, figure.Why, figure.How);
+        where T : struct, IComparable<T> => new(address, what, figure.Value, figure.RestsOn, figure.Why, figure.How) { Figure = figure };
 }

@@ -1,6 +1,5 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Gigs;
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -13,7 +12,7 @@ internal static class ActLetterViews
     /// <summary>One for each act; null where none plays.</summary>
     public static ActLettersView? Of(Plan plan)
     {
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var letters = plan.Brief.Gig.Acts.Select(act => LetterOf(act, plan, cells)).ToList();
         return letters.Count > 0 ? new ActLettersView(letters) : null;
     }

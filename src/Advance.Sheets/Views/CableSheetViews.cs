@@ -23,7 +23,7 @@ internal static class CableSheetViews
             return null;
         }
 
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var lines = new RunLines(plan, cells);
         var kinds = plan.Stock.Lines.Where(line => line.Kind?.Cable is not null).ToList();
         var groups = runs.GroupBy(run => (Class: ClassOf(run, plan), Plugs: Plugs(run)))

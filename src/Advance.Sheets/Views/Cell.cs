@@ -26,6 +26,9 @@ public sealed record Cell(string Text)
     /// <summary>How the value fared when it was judged; it marks the whole field that the cell stands in. Default plain.</summary>
     public Verdict Verdict { get; init; }
 
+    /// <summary>Not null where it is a figure of the plan: what <c>advance explain</c> is asked for. Default null.</summary>
+    public string? Address { get; init; }
+
     /// <summary>True for what the reader came for: set in bold. Default false.</summary>
     public bool Strong { get; init; }
 

@@ -1,13 +1,20 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Wording;
+using Advance.Planning;
 
 namespace Advance.Sheets.Views;
 
-/// <summary>Turns what the plan knows into cells, in the units that the paper speaks. The one place where a doubt becomes a tag.</summary>
-/// <param name="speech">The units.</param>
-internal sealed class Cells(Speech speech)
+/// <summary>
+/// Turns what the plan knows into cells, in the units that the paper speaks. The one place where a doubt becomes a tag, and where a figure that
+/// the plan states gets its address.
+/// </summary>
+internal sealed class Cells(Plan plan)
 {
+    private static readonly Cell Cannot = new("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
+
+    private readonly Speech speech = Speech.Of(plan.Brief.Company.Units);
+
     /// <summary>What somebody wrote; blank where nothing was, a tag where it is still open.</summary>
     public Cell Of<T>(Given<T>? given)
         where T : notnull => given is { } known ? Of(known) : Cell.Blank;
@@ -23,8 +30,8 @@ internal sealed class Cells(Speech speech)
     /// <summary>A count that was worked out; hatched where it cannot be judged.</summary>
     public Cell Of(Figure<int> figure)
     {
-        var cell = figure.Value is { } value ? Cell.Number(value) : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
-        return cell with { Tbc = NoteOf(figure.RestsOn) };
+        var cell = figure.Value is { } value ? Cell.Number(value) : Cannot;
+        return cell with { Tbc = NoteOf(figure.RestsOn), Address = plan.AddressOf(figure) };
     }
 
     /// <summary>A quantity that was worked out, with its unit.</summary>
@@ -32,39 +39,41 @@ internal sealed class Cells(Speech speech)
         where T : struct, IComparable<T>
     {
         var cell = figure.Value is { } value ? Cell.Of(speech.Say(value)) : new Cell("unknown") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
-        return cell with { Tbc = NoteOf(figure.RestsOn) };
+        return cell with { Tbc = NoteOf(figure.RestsOn), Address = plan.AddressOf(figure) };
     }
 
     /// <summary>A weight without its unit, for a column of them; hatched where it is not known.</summary>
     public Cell Mass(Figure<UnitsNet.Mass> figure)
     {
-        if (figure.Value is not { } mass)
+        var cell = Cannot;
+        if (figure.Value is { } mass)
         {
-            return new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged, Tbc = NoteOf(figure.RestsOn) };
+            var amount = speech.Units == UnitSystem.Metric ? mass.Kilograms : mass.Pounds;
+            cell = Cell.Number(amount, Numbers.Plain(amount, amount < 1 ? 2 : 1));
         }
 
-        var amount = speech.Units == UnitSystem.Metric ? mass.Kilograms : mass.Pounds;
-        return Cell.Number(amount, Numbers.Plain(amount, amount < 1 ? 2 : 1)) with { Tbc = NoteOf(figure.RestsOn) };
+        return cell with { Tbc = NoteOf(figure.RestsOn), Address = plan.AddressOf(figure) };
     }
 
     /// <summary>A length without its unit, for a column of them; hatched where it is not known.</summary>
     public Cell Length(Figure<UnitsNet.Length> figure)
     {
-        if (figure.Value is not { } length)
+        var cell = Cannot;
+        if (figure.Value is { } length)
         {
-            return new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged, Tbc = NoteOf(figure.RestsOn) };
+            var amount = speech.Units == UnitSystem.Metric ? length.Meters : length.Feet;
+            cell = Cell.Number(amount, Numbers.Plain(amount, 1));
         }
 
-        var amount = speech.Units == UnitSystem.Metric ? length.Meters : length.Feet;
-        return Cell.Number(amount, Numbers.Plain(amount, 1)) with { Tbc = NoteOf(figure.RestsOn) };
+        return cell with { Tbc = NoteOf(figure.RestsOn), Address = plan.AddressOf(figure) };
     }
 
     /// <summary>An amount in the unit of its column; hatched where it is not known.</summary>
-    public static Cell Amount<T>(Figure<T> figure, Func<T, double> amount, int decimals)
+    public Cell Amount<T>(Figure<T> figure, Func<T, double> amount, int decimals)
         where T : struct, IComparable<T>
     {
-        var cell = figure.Value is { } value ? Amount(amount(value), decimals) : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
-        return figure.RestsOn.Any ? cell with { Tbc = "" } : cell;
+        var cell = figure.Value is { } value ? Amount(amount(value), decimals) : Cannot;
+        return cell with { Tbc = figure.RestsOn.Any ? "" : null, Address = plan.AddressOf(figure) };
     }
 
     /// <summary>An amount in the unit of its column, with a digit more where it would look like nothing.</summary>

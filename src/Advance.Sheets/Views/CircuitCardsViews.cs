@@ -10,7 +10,7 @@ internal static class CircuitCardsViews
     public static CircuitCardsView? Of(Plan plan)
     {
         var speech = Speech.Of(plan.Brief.Company.Units);
-        var cells = new Cells(speech);
+        var cells = new Cells(plan);
         var leads = new LeadCells(plan, speech);
         var cards = plan.Power.Circuits.Select(circuit => new CircuitCardsView.Card(
             Cell.Of($"{circuit.Outlet.Device?.Name}-{circuit.Outlet.Number}"),

@@ -3,7 +3,6 @@ using Advance.Domain.Facts;
 using Advance.Domain.Findings;
 using Advance.Domain.Gigs;
 using Advance.Domain.Venues;
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -20,7 +19,7 @@ internal static class DaySheetViews
     public static DaySheetView Of(Plan plan, IReadOnlyList<DaySheetView.ContentsLine> contents, bool showsPrivate)
     {
         var (gig, venue, _, _) = plan.Brief;
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         return new DaySheetView
         {
             Facts = [.. Facts(plan, cells).Where(fact => !fact.Value.IsBlank)],

@@ -18,7 +18,7 @@ internal sealed class DistributionViews
     {
         this.plan = plan;
         speech = Speech.Of(plan.Brief.Company.Units);
-        cells = new Cells(speech);
+        cells = new Cells(plan);
         leads = new LeadCells(plan, speech);
         facts = new SupplyFacts(plan);
     }
@@ -82,13 +82,13 @@ internal sealed class DistributionViews
             WhereOf(circuit, fed),
             leads.Lead(link),
             SectionOf(link),
-            use is null ? Cell.Blank : Cells.Amount(use.InUse, Amperes, 1) with { Strong = true },
-            use is null ? Cell.Blank : Cells.Amount(use.AtMost, Amperes, 1),
-            use is null ? Cell.Blank : Cells.Amount(use.OfLimit, ratio => ratio.Percent, 0),
+            use is null ? Cell.Blank : cells.Amount(use.InUse, Amperes, 1) with { Strong = true },
+            use is null ? Cell.Blank : cells.Amount(use.AtMost, Amperes, 1),
+            use is null ? Cell.Blank : cells.Amount(use.OfLimit, ratio => ratio.Percent, 0),
             use?.OfLimit.Value is { } share ? Share(share.DecimalFractions) : "",
-            voltage is null ? Cell.Blank : Cells.Amount(voltage.Drop, ratio => ratio.Percent, 1),
-            voltage is null ? Cell.Blank : Cells.Amount(voltage.AtEnd, potential => potential.Volts, 1),
-            point is null ? Cell.Blank : Cells.Amount(point.Leakage, current => current.Milliamperes, 1),
+            voltage is null ? Cell.Blank : cells.Amount(voltage.Drop, ratio => ratio.Percent, 1),
+            voltage is null ? Cell.Blank : cells.Amount(voltage.AtEnd, potential => potential.Volts, 1),
+            point is null ? Cell.Blank : cells.Amount(point.Leakage, current => current.Milliamperes, 1),
             point is not null && plan.Power.StepOf(point) is { } step ? Cell.Number(step.Number) : Cell.Blank);
     }
 

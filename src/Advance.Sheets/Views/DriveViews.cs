@@ -22,7 +22,7 @@ internal sealed class DriveViews
     {
         this.plan = plan;
         speech = Speech.Of(plan.Brief.Company.Units);
-        cells = new Cells(speech);
+        cells = new Cells(plan);
         leads = new LeadCells(plan, speech);
     }
 

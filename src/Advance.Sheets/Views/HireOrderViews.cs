@@ -1,5 +1,4 @@
 using Advance.Domain.Facts;
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -12,7 +11,7 @@ internal static class HireOrderViews
     /// <summary>Null where nothing is hired.</summary>
     public static HireOrdersView? Of(Plan plan)
     {
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var wanted = Short(plan, cells).Concat(Hired(plan, cells)).ToList();
         var orders = wanted.GroupBy(line => line.Firm, StringComparer.Ordinal)
             .OrderBy(group => group.Key == Nobody)

@@ -1,7 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
-using Advance.Domain.Wording;
 using Advance.Paper.Tree;
 using Advance.Planning;
 
@@ -13,7 +12,7 @@ internal static class InputListViews
     /// <summary>One for each act, in the order of the gig.</summary>
     public static InputListsView Of(Plan plan)
     {
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         return new InputListsView([.. plan.Brief.Gig.Acts.Select(act => Of(act, plan, cells))]);
     }
 

@@ -13,7 +13,7 @@ internal static class LabelsViews
     public static LabelsView? Of(Plan plan)
     {
         var speech = Speech.Of(plan.Brief.Company.Units);
-        var cells = new Cells(speech);
+        var cells = new Cells(plan);
         var cables = plan.Cables.Runs.Where(run => run.Leads.Count > 0)
             .OrderBy(run => run.Label, Comparer<string>.Create(Natural.Compare))
             .Select(run => CableOf(run, cells))

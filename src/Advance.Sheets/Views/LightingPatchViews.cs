@@ -18,7 +18,7 @@ internal sealed class LightingPatchViews
     {
         this.plan = plan;
         speech = Speech.Of(plan.Brief.Company.Units);
-        cells = new Cells(speech);
+        cells = new Cells(plan);
         leads = new LeadCells(plan, speech, Short(plan));
     }
 

@@ -2,7 +2,6 @@ using Advance.Domain.Facts;
 using Advance.Domain.Findings;
 using Advance.Domain.Gigs;
 using Advance.Domain.Venues;
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -20,7 +19,7 @@ internal static class LoadInViews
             return null;
         }
 
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var lines = new TaskLines(plan, cells);
         var front = Front(plan, cells, finding => !IsLoadOut(finding)) with
         {

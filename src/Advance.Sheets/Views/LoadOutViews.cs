@@ -1,5 +1,4 @@
 using Advance.Domain.Facts;
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -16,7 +15,7 @@ internal static class LoadOutViews
             return null;
         }
 
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var lines = new TaskLines(plan, cells);
         var front = LoadInViews.Front(plan, cells, finding => LoadInViews.IsLoadOut(finding) || finding.Rule.StartsWith("access/", StringComparison.Ordinal)) with
         {

@@ -1,4 +1,3 @@
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -14,7 +13,7 @@ internal static class LossListViews
             return null;
         }
 
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var lines = plan.Load.Departments.Select(department => new LossListView.Line(
             Cell.Of(department.Name.Length > 0 ? DaySheetViews.Capital(department.Name) : "In no stock"),
             cells.Of(department.Pieces) with { Tbc = null },

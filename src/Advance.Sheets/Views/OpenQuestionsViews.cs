@@ -35,7 +35,7 @@ internal static class OpenQuestionsViews
     public static OpenQuestionsView? Of(Plan plan)
     {
         var speech = Speech.Of(plan.Brief.Company.Units);
-        var cells = new Cells(speech);
+        var cells = new Cells(plan);
         var questions = InOrder(plan).Select(doubt => LineOf(doubt, plan, cells));
         var checks = plan.Findings.Where(finding => finding is { CannotBeJudged: true, Accepted: null })
             .Select(finding => new OpenQuestionsView.Check(Cell.Of(finding.Severity.Word()), Cell.Of(speech.Say(finding.Says)), Cell.Of(speech.Say(finding.Cure))));

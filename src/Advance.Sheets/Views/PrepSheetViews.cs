@@ -1,7 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -12,7 +11,7 @@ internal static class PrepSheetViews
     /// <summary>Null where nothing is set in the shop.</summary>
     public static PrepSheetView? Of(Plan plan)
     {
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var view = new PrepSheetView(
             [.. plan.Lighting.Fixtures.Where(fixture => fixture.Piece.IsPulled).Select(fixture => FixtureOf(fixture, cells))],
             [.. plan.Drive.Units.Select(unit => UnitOf(unit, cells))],

@@ -1,6 +1,5 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Stocks;
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -18,7 +17,7 @@ internal static class PullListViews
             return null;
         }
 
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var lines = new PullLines(plan, cells);
         var others = plan.Stock.FromOthers
             .Where(piece => !(piece.From.Is(out var owner) && owner.Kind == OwnerKind.Hire))

@@ -1,7 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Stocks;
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -12,7 +11,7 @@ internal static class StageBoxCardViews
     /// <summary>One for each box; null where there is none.</summary>
     public static StageBoxCardsView? Of(Plan plan)
     {
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var cards = plan.Sound.Boxes.Select(box => CardOf(box, plan, cells)).ToList();
         return cards.Count > 0 ? new StageBoxCardsView(cards) : null;
     }

@@ -19,7 +19,7 @@ internal static class StagePlotViews
 
     private static IEnumerable<StagePlotView> Of(Stage stage, Plan plan, Speech speech)
     {
-        var cells = new Cells(speech);
+        var cells = new Cells(plan);
         var acts = plan.Brief.Gig.Acts;
         var name = plan.Stage.Stages.Count > 1 ? $", {stage.Name}" : "";
         IReadOnlyList<PairView> facts = [.. Facts(stage, cells)];

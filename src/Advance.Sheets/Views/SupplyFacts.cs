@@ -1,5 +1,4 @@
 using Advance.Domain.Venues;
-using Advance.Domain.Wording;
 using Advance.Paper.Tree;
 using Advance.Planning;
 
@@ -8,7 +7,7 @@ namespace Advance.Sheets.Views;
 /// <summary>Says what is known of a service, and what the electrician still has to find out.</summary>
 internal sealed class SupplyFacts(Plan plan)
 {
-    private readonly Cells cells = new(Speech.Of(plan.Brief.Company.Units));
+    private readonly Cells cells = new(plan);
 
     /// <summary>In the order in which an electrician asks.</summary>
     public IEnumerable<PairView> Of(Service service)

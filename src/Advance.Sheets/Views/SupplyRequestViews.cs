@@ -1,4 +1,3 @@
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -15,7 +14,7 @@ internal static class SupplyRequestViews
 
     private static SupplyRequestView.Service ServiceOf(SupplyPoint point, Plan plan)
     {
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var service = point.Service!;
         return new SupplyRequestView.Service(
             Capital(point.Name),
@@ -32,16 +31,16 @@ internal static class SupplyRequestViews
                 new PairView("Leakage", cells.WithUnit(point.Leakage)),
             ],
             [.. new SupplyFacts(plan).Of(service)],
-            [.. plan.Power.Circuits.Where(circuit => circuit.Outlet.Upwards.Any(above => above.Address == point.Address)).Select(LoadOf)],
+            [.. plan.Power.Circuits.Where(circuit => circuit.Outlet.Upwards.Any(above => above.Address == point.Address)).Select(circuit => LoadOf(circuit, cells))],
             FindingViews.Heavy(plan, finding => FindingViews.IsAt(finding, point.Address.Text)),
             Cells.Head(plan.Power.RestsOn));
     }
 
-    private static SupplyRequestView.Load LoadOf(Circuit circuit) => new(
+    private static SupplyRequestView.Load LoadOf(Circuit circuit, Cells cells) => new(
         Cell.Of(circuit.Name),
         Cell.Of(circuit.Chain.Name),
-        Cells.Amount(circuit.Use.InUse, Amperes, 1) with { Strong = true },
-        Cells.Amount(circuit.Use.AtMost, Amperes, 1));
+        cells.Amount(circuit.Use.InUse, Amperes, 1) with { Strong = true },
+        cells.Amount(circuit.Use.AtMost, Amperes, 1));
 
     // Power is wanted when the schedule says that it is switched on.
     private static Cell HoldOf(Plan plan, Cells cells) =>

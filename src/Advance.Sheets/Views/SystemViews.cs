@@ -15,7 +15,7 @@ internal sealed class SystemViews
     {
         this.plan = plan;
         speech = Speech.Of(plan.Brief.Company.Units);
-        cells = new Cells(speech);
+        cells = new Cells(plan);
     }
 
     /// <summary>One for each stack; null where there is none.</summary>

@@ -1,5 +1,4 @@
 using Advance.Domain.Facts;
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -15,7 +14,7 @@ internal static class TimeLineViews
             return null;
         }
 
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var rows = Written(plan, cells).Concat(Tasks(plan)).Concat(Sets(plan)).Concat(LoadOut(plan))
             .Select((row, index) => (row.At, Index: index, row.Row))
             .OrderBy(row => row.At)

@@ -1,6 +1,5 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
-using Advance.Domain.Wording;
 using Advance.Planning;
 using UnitsNet;
 
@@ -17,7 +16,7 @@ internal static class TruckSheetViews
             return null;
         }
 
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         return new TruckSheetView(
             [.. plan.Brief.Gig.Trucks.Select(truck => new PairView(truck.Name, VehicleOf(truck, plan, cells)))],
             [.. Totals(plan, cells)],

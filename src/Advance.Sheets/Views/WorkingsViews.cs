@@ -18,7 +18,7 @@ internal static class WorkingsViews
     /// <summary>Null where nothing was worked out.</summary>
     public static WorkingsView? Of(Plan plan)
     {
-        var cells = new Cells(Speech.Of(plan.Brief.Company.Units));
+        var cells = new Cells(plan);
         var groups = plan.Figures
             .Where(stated => stated.How is not null && IsSafety(stated.Address.Text.Split('/')))
             .GroupBy(stated => (Kind: Kind(stated), stated.How!.Formula, Source: stated.How.Source.ToString()))
@@ -53,7 +53,7 @@ internal static class WorkingsViews
     private static Cell Result(Stated stated, Cells cells)
     {
         var cell = stated.Value is { } value ? Cell.Of(Precisely.Say(value)) : new Cell("unknown") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
-        return cell with { Tbc = cells.NoteOf(stated.RestsOn) is null ? null : "" };
+        return cell with { Tbc = cells.NoteOf(stated.RestsOn) is null ? null : "", Address = stated.Address.Text };
     }
 
     private static string Value(Input input) => input.Value switch

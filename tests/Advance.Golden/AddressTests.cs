@@ -1,0 +1,95 @@
+using System.Collections;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Advance.Domain.Wording;
+using Advance.Planning;
+using Advance.Sheets;
+using Advance.Sheets.Views;
+
+namespace Advance.Golden;
+
+/// <summary>A figure of the plan is the same figure on every sheet: each cell that carries an address prints what the plan states there.</summary>
+public sealed partial class AddressTests
+{
+    public static TheoryData<string> Gigs => Samples.Gigs;
+
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void No_sheet_gives_another_value_than_the_plan_for_an_address(string gig)
+    {
+        var stated = Samples.Plan(gig).Figures.GroupBy(figure => figure.Address.Text, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal);
+        var wrong = Printed(gig).Where(one => !Says(one.Cell, stated[one.Cell.Address!])).Select(one => $"{one.Sheet}: {one.Cell.Address} is {one.Cell.Text}");
+        Assert.Empty(wrong);
+    }
+
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void No_address_is_stated_twice(string gig)
+    {
+        var twice = Samples.Plan(gig).Figures.GroupBy(figure => figure.Address.Text, StringComparer.Ordinal).Where(group => group.Count() > 1).Select(group => group.Key);
+        Assert.Empty(twice);
+    }
+
+    // Without this the first test could hold because nothing is looked at.
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void Many_addresses_are_printed_on_more_than_one_sheet(string gig)
+    {
+        var shared = Printed(gig).GroupBy(one => one.Cell.Address, StringComparer.Ordinal).Count(group => group.Select(one => one.Sheet).Distinct(StringComparer.Ordinal).Count() > 1);
+        Assert.InRange(shared, 100, int.MaxValue);
+    }
+
+    private static bool Says(Cell cell, Stated stated)
+    {
+        if (Number().Match(cell.Text) is not { Success: true } printed)
+        {
+            return stated.Value is null;
+        }
+
+        if (stated.Value is null)
+        {
+            return false;
+        }
+
+        var (amount, unit, half) = Read(printed);
+        var (truth, _, _) = Read(Number().Match(Precisely.Say(stated.Value)));
+
+        // A column without units is in the plan's own unit, or in thousandths of it.
+        return Near(amount, truth, half) || (unit.Length == 0 && Near(amount / 1000, truth, half / 1000));
+    }
+
+    private static bool Near(double printed, double truth, double half) => Math.Abs(printed - truth) <= half + (1e-5 * Math.Abs(truth));
+
+    // In the plan's unit, with half of what its last digit is worth.
+    private static (double Amount, string Unit, double Half) Read(Match number)
+    {
+        var digits = number.Groups["number"].Value;
+        var unit = number.Groups["unit"].Value;
+        var scale = unit switch
+        {
+            "mA" or "ms" or "mΩ" => 1e-3,
+            "min" => 60,
+            _ => 1,
+        };
+        var decimals = digits.Contains('.', StringComparison.Ordinal) ? digits.Length - digits.IndexOf('.', StringComparison.Ordinal) - 1 : 0;
+        return (double.Parse(digits, CultureInfo.InvariantCulture) * scale, unit, 0.5 * Math.Pow(10, -decimals) * scale);
+    }
+
+    private static List<(string Sheet, Cell Cell)> Printed(string gig)
+    {
+        var composed = Composer.Compose(Samples.Plan(gig), PackageRequest.Everything, CompanyFolder.None);
+        return [.. composed.Views.SelectMany(view => CellsOf(view.View).Where(cell => cell.Address is not null).Select(cell => (view.Template, cell)))];
+    }
+
+    private static IEnumerable<Cell> CellsOf(object? view) => view switch
+    {
+        null or string => [],
+        Cell cell => [cell],
+        IEnumerable list => list.Cast<object?>().SelectMany(CellsOf),
+        _ when view.GetType().Assembly == typeof(Cell).Assembly => view.GetType().GetProperties().SelectMany(property => CellsOf(property.GetValue(view))),
+        _ => [],
+    };
+
+    [GeneratedRegex(@"(?<number>-?[0-9]+(\.[0-9]+)?)[\u00A0 ]?(?<unit>[A-Za-zΩ°%]*)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Number();
+}
