@@ -47,6 +47,11 @@ internal sealed class Composer
         var sheets = printed.SelectMany(part => part.Sheets).ToList();
         return new Composition(
             new Document(furniture.Info, [.. sheets.Select(furniture.Dress)]),
+            [
+                .. sheets.Where(sheet => sheet.Workbook is not null)
+                    .GroupBy(sheet => sheet.Workbook!, StringComparer.Ordinal)
+                    .Select(book => (book.Key, new Document(furniture.Info, [.. book.Select(furniture.Dress)]))),
+            ],
             [.. printed.Where(part => part.Sheets.Count > 0).Select(part => (part.Template, part.View))],
             [.. sheets.Select(sheet => sheet.Title)],
             faults);

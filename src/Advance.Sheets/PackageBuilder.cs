@@ -20,20 +20,35 @@ public static class PackageBuilder
             return new Package([], composed.Titles, composed.Faults);
         }
 
+        // They need no layout, and their library is slow to wake up: they are written beside the rest.
+        var books = request.Formats.Contains("xlsx") ? composed.Workbooks.Select(book => (book.Name, Printing: Task.Run(() => Printer.Print(book.Document, BookAlone)))).ToList() : [];
         var printing = Printer.Print(composed.Document, Options(request, company));
         var files = new List<(string Name, ReadOnlyMemory<byte> Bytes)>();
         Add(files, "package.pdf", printing.Pdf);
-        Add(files, "package.xlsx", printing.Workbook);
+        var faults = printing.Faults.ToList();
+        foreach (var (name, book) in books)
+        {
+            Add(files, $"{name}.xlsx", book.GetAwaiter().GetResult().Workbook);
+            faults.AddRange(book.Result.Faults);
+        }
+
         Add(files, "package.html", printing.Html is { } html ? Encoding.UTF8.GetBytes(html) : null);
         Add(files, "plan.json", request.Formats.Contains("json") ? PlanJson.Write(plan, composed.Views) : null);
-        return new Package(files, composed.Titles, [.. printing.Faults.Select(fault => $"{fault.Sheet}: {fault.Text}")]);
+        if (files.Count == 0)
+        {
+            return new Package([], composed.Titles, ["None of these sheets goes into a workbook. Ask for pdf, html or json, or for more sheets."]);
+        }
+
+        return new Package(files, composed.Titles, [.. faults.Select(fault => $"{fault.Sheet}: {fault.Text}")]);
     }
+
+    private static PrintOptions BookAlone { get; } = new() { Pdf = false, Html = false };
 
     private static PrintOptions Options(PackageRequest request, CompanyFolder company) => new()
     {
         Pdf = request.Formats.Contains("pdf"),
         Html = request.Formats.Contains("html"),
-        Workbook = request.Formats.Contains("xlsx"),
+        Workbook = false,
         Fonts = [.. company.Fonts.Select(font => new FontFile(font.Name, font.Bytes))],
     };
 

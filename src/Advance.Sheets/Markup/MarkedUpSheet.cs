@@ -10,6 +10,9 @@ namespace Advance.Sheets.Markup;
 /// <param name="Blocks">From top to bottom.</param>
 public sealed record MarkedUpSheet(string Id, string Title, string For, IReadOnlyList<string> Readers, IReadOnlyList<Block> Blocks)
 {
+    /// <summary>The workbook that holds its tables; null for none. Default null.</summary>
+    public string? Workbook { get; init; }
+
     /// <summary>How far away it is read. Default desk.</summary>
     public TypeClass Class { get; init; }
 

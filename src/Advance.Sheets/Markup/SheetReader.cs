@@ -40,6 +40,7 @@ public static class SheetReader
         section.Text("data-readers")?.Split(' ', StringSplitOptions.RemoveEmptyEntries) ?? [],
         blocks.In(section))
     {
+        Workbook = section.Text("data-workbook"),
         Class = (TypeClass)(section.Word("data-type") ?? 0),
         Paper = (PageSize?)section.Word("data-paper"),
         Orientation = (Orientation)(section.Word("data-orientation") ?? 0),

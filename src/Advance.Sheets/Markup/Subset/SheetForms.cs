@@ -22,6 +22,7 @@ internal static class SheetForms
                 new("title", Values.SomeText, "the sheet's name, large at the left, and in bookmarks and tabs") { IsRequired = true },
                 new("data-for", Values.SomeText, "for whom it is, under the title") { IsRequired = true },
                 new("data-readers", Values.Words, "whose copies hold the sheet") { IsRequired = true },
+                new("data-workbook", Values.Name, "the workbook that holds its tables; default none"),
                 new("data-type", Values.OneOf(typeof(TypeClass)), "how far away it is read; default `desk`"),
                 new("data-paper", Values.OneOf(typeof(PageSize)), "default the gig's paper"),
                 new("data-orientation", Values.OneOf(typeof(Orientation)), "default `portrait`"),

@@ -16,6 +16,10 @@ internal static class Values
 
     public static ValueRule Id { get; } = new("a name without blanks", text => text.Length > 0 && !text.Any(char.IsWhiteSpace));
 
+    // It becomes the name of a file.
+    public static ValueRule Name { get; } = new(
+        "small letters and hyphens, 40 at most", text => text.Length is > 0 and <= 40 && char.IsAsciiLetterLower(text[0]) && text.All(letter => char.IsAsciiLetterLower(letter) || letter == '-'));
+
     public static ValueRule PageLink { get; } = new("`#` and an id", text => text.Length > 1 && text[0] == '#');
 
     public static ValueRule Over0 { get; } = new("a number over 0", text => Number(text) > 0);
