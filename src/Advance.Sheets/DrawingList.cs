@@ -13,6 +13,7 @@ internal static class DrawingList
     /// <summary>All of them, drawn from this plan when they are asked for.</summary>
     public static IReadOnlyList<Drawing> Of(Plan plan) =>
     [
+        new Drawing("way-in", [], _ => WayInDrawing.Draw(plan)),
         new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),
         new Drawing("system", ["stack"], told => System(plan, told)),
         new Drawing("signal-diagram", ["part"], told => Signal(plan, told)),

@@ -42,6 +42,13 @@ internal sealed class Cells(Plan plan)
         return cell with { Tbc = NoteOf(figure.RestsOn), Address = plan.AddressOf(figure) };
     }
 
+    /// <summary>A time that work takes, in whole minutes.</summary>
+    public Cell Minutes(Figure<UnitsNet.Duration> figure)
+    {
+        var cell = Amount(figure, time => time.Minutes, 0);
+        return cell with { Text = figure.Value is null ? cell.Text : $"{cell.Text} min", Tbc = NoteOf(figure.RestsOn) };
+    }
+
     /// <summary>A weight without its unit, for a column of them; hatched where it is not known.</summary>
     public Cell Mass(Figure<UnitsNet.Mass> figure)
     {

@@ -56,7 +56,7 @@ public sealed record CrewWorkView
     /// <param name="Leads">Who does it, the one who leads first; who signs, for a hold.</param>
     /// <param name="Needs">What must be done before.</param>
     /// <param name="Cases">What it needs out of the vehicle; on the way out, what goes in.</param>
-    /// <param name="Position">Where in the order of loading that is; blank on the way in.</param>
+    /// <param name="Position">Where in the order of loading that is.</param>
     /// <param name="Lift">The heaviest thing, and how many lift it.</param>
     /// <param name="Danger">What can hurt.</param>
     /// <param name="IsHold">Whether all stop there.</param>

@@ -18,6 +18,9 @@ public sealed record DaySheetView
     /// <summary>Whom to ring.</summary>
     public required IReadOnlyList<PersonLine> Contacts { get; init; }
 
+    /// <summary>Who holds the numbers that are not for this reader; empty where all are here.</summary>
+    public required string NumbersWith { get; init; }
+
     /// <summary>Sound limit, curfew, haze.</summary>
     public required IReadOnlyList<PairView> Limits { get; init; }
 
@@ -40,7 +43,7 @@ public sealed record DaySheetView
     public required int Notes { get; init; }
 
     /// <summary>What a named person took upon themselves.</summary>
-    public required IReadOnlyList<AcceptedLine> Accepted { get; init; }
+    public required IReadOnlyList<FindingView> Accepted { get; init; }
 
     /// <summary>The open questions that are needed first.</summary>
     public required IReadOnlyList<QuestionLine> Questions { get; init; }
@@ -59,9 +62,6 @@ public sealed record DaySheetView
 
     /// <summary>Somebody, with a number.</summary>
     public sealed record PersonLine(Cell Name, Cell Does, Cell Call, Cell Phone);
-
-    /// <summary>An accepted finding.</summary>
-    public sealed record AcceptedLine(string Rule, string Where, string Figures, string By, string Why);
 
     /// <summary>An open question.</summary>
     public sealed record QuestionLine(Cell What, Cell Now, Cell Who, Cell By);

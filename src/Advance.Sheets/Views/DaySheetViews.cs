@@ -27,6 +27,7 @@ internal static class DaySheetViews
             RunningOrder = [.. gig.Acts.SelectMany(act => act.Sets.Select(set => SetOf(act, set)))],
             People = [.. gig.People.Select(person => PersonOf(person, cells, showsPrivate))],
             Contacts = [.. venue.Contacts.Where(contact => showsPrivate || !contact.Private).Select(contact => ContactOf(contact, cells))],
+            NumbersWith = showsPrivate ? "" : HolderOfNumbers(plan),
             Limits = [.. Limits(plan, cells)],
             Welfare = [.. Welfare(plan, cells)],
             Totals = [.. Totals(plan, cells)],
@@ -34,7 +35,7 @@ internal static class DaySheetViews
             Stops = FindingViews.Of(plan, finding => finding.Stops),
             Concerns = plan.Findings.Count(finding => finding.Severity == Severity.Concern && finding.Accepted is null),
             Notes = plan.Findings.Count(finding => finding.Severity == Severity.Note && finding.Accepted is null),
-            Accepted = [.. gig.Accepted.Select(row => new DaySheetView.AcceptedLine(row.Rule, row.Where, row.Figures, row.By, row.Why))],
+            Accepted = FindingViews.Of(plan, finding => finding.Accepted is not null),
             Questions = [.. OpenQuestionsViews.InOrder(plan).Take(WorstQuestions).Select(doubt => QuestionOf(doubt, plan, cells))],
             QuestionCount = plan.Brief.OpenQuestions.Count,
             Contents = contents,
@@ -95,6 +96,12 @@ internal static class DaySheetViews
         var isManager = IsManager(person);
         return new(
             Cell.Of(person.Name) with { Strong = true }, Cell.Of(person.Does), cells.Of(person.Call), showsPrivate || isManager ? Phone(person.Phone, cells) : Cell.Blank);
+    }
+
+    private static string HolderOfNumbers(Plan plan)
+    {
+        var isAnyLeftOut = plan.Brief.Venue.Contacts.Any(contact => contact.Private) || plan.Brief.Gig.People.Any(person => !IsManager(person) && person.Phone is not null);
+        return !isAnyLeftOut ? "" : plan.Brief.Gig.People.FirstOrDefault(IsManager)?.Name ?? "the production manager";
     }
 
     /// <summary>Whose number everybody may have.</summary>

@@ -26,8 +26,15 @@ internal static class LoadInViews
             Tasks = [.. plan.Crew.Tasks.Select(lines.In)],
             Times = [.. Times(plan, cells)],
         };
-        return new LoadInView(front, Cells.Head(plan.Crew.RestsOn));
+        return new LoadInView(front, [.. plan.Power.SwitchOn.Select(step => StepOf(step, cells))], Cells.Head(plan.Crew.RestsOn));
     }
+
+    private static LoadInView.Step StepOf(SwitchOnStep step, Cells cells) => new(
+        Cell.Number(step.Number),
+        Cell.Of(step.Device.Name),
+        Cell.Of(string.Join(", ", step.Circuits.Select(circuit => circuit.Chain.Name))),
+        cells.Amount(step.Inrush, current => current.Amperes, 0),
+        step.MixesLoudspeakers ? Cell.Of("loudspeakers off at themselves") : Cell.Blank);
 
     /// <summary>What stands before the tasks of both sheets.</summary>
     internal static CrewWorkView Front(Plan plan, Cells cells, Func<Finding, bool> isWanted)

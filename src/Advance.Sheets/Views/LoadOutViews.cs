@@ -30,7 +30,7 @@ internal static class LoadOutViews
         if (plan.Crew.LoadOut is { } loadOut)
         {
             yield return new PairView("Starts", Cell.Of(loadOut.Start.ToString()) with { Strong = true });
-            yield return new PairView("Takes", cells.WithUnit(loadOut.Length));
+            yield return new PairView("Takes", cells.Minutes(loadOut.Length));
             yield return new PairView("Out by", Cell.Of(loadOut.End?.ToString() ?? "") with { Tbc = cells.NoteOf(loadOut.RestsOn) });
         }
 

@@ -7,8 +7,7 @@ namespace Advance.Sheets.Views;
 /// <summary>Turns tasks into lines of the load-in and the load-out sheet.</summary>
 internal sealed class TaskLines
 {
-    private const int MostKindsIn = 3;
-    private const int MostKindsOut = 2;
+    private const int MostKinds = 2;
 
     private readonly Plan plan;
     private readonly Cells cells;
@@ -29,13 +28,14 @@ internal sealed class TaskLines
         Time = Cell.Of(task.Start?.ToString() ?? "") with { Strong = true },
         Until = Cell.Of(task.End?.ToString() ?? ""),
         Needs = Cell.Of(string.Join("; ", Needed(task).Select(address => names[address]))),
-        Cases = task.Job == Job.Unload ? Cell.Of("all of it") : CasesOf(task, MostKindsIn),
+        Cases = task.Job == Job.Unload ? Cell.Of("all of it") : CasesOf(task),
+        Position = task.Job == Job.Unload || !IsCarried(task) ? Cell.Blank : Cell.Of(PlacesOf(task)),
     };
 
     /// <summary>What is done instead on the way out.</summary>
     public CrewWorkView.TaskLine Out(CrewTask task) => Line(task, task.Undo) with
     {
-        Cases = task.Job == Job.Unload ? Cell.Of("what is left") : CasesOf(task, MostKindsOut),
+        Cases = task.Job == Job.Unload ? Cell.Of("what is left") : CasesOf(task),
         Position = task.IsHold ? Cell.Blank : Cell.Of(PlacesOf(task)),
     };
 
@@ -79,7 +79,7 @@ internal sealed class TaskLines
     // What only looks at what others carried in takes nothing out of the vehicle.
     private static bool IsCarried(CrewTask task) => task is { IsHold: false, Undo.Length: > 0 };
 
-    private Cell CasesOf(CrewTask task, int most) => !IsCarried(task) ? Cell.Blank : Cell.Of(CaseWords.Few(units[task.Job].Select(found => found.Unit), most));
+    private Cell CasesOf(CrewTask task) => !IsCarried(task) ? Cell.Blank : Cell.Of(CaseWords.Few(units[task.Job].Select(found => found.Unit), MostKinds));
 
     private string PlacesOf(CrewTask task)
     {
