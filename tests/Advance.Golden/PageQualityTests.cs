@@ -29,6 +29,10 @@ public sealed class PageQualityTests
 
     [Theory]
     [MemberData(nameof(Gigs))]
+    public void The_day_sheet_is_one_page(string gig) => Assert.Single(LaidOut(gig).Sheets[0]);
+
+    [Theory]
+    [MemberData(nameof(Gigs))]
     public void No_row_stands_alone_on_a_page(string gig)
     {
         var bad = LaidOut(gig).Sheets
