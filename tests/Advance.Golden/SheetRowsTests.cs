@@ -41,11 +41,11 @@ public sealed partial class SheetRowsTests
     {
         var plan = Samples.Plan(gig);
         var boxes = DistributionViews.Of(plan)!.Boxes;
-        var used = boxes.SelectMany(box => box.Rows.Where(row => row.Feeds.Text != "spare").Select(row => $"{box.Name}-{row.Number.Text} {row.Feeds.Text}"));
-        var planned = plan.Power.Circuits.Select(circuit => $"{circuit.Outlet.Device!.Name}-{circuit.Outlet.Number} {circuit.Chain.Name}").ToList();
-        var feeders = plan.Power.Distributions.Where(box => box.FedBy is { Number: > 0 }).Select(box => $"{box.FedBy!.Device!.Name}-{box.FedBy.Number} {box.Name}");
+        var used = boxes.SelectMany(box => box.Rows.Where(row => row.Feeds.Text != "spare").Select(row => $"{row.Name} {row.Feeds.Text}"));
+        var planned = plan.Power.Circuits.Select(circuit => $"{circuit.Name} {circuit.Chain.Name}").ToList();
+        var feeders = plan.Power.Distributions.Where(box => box.FedBy is { Number: > 0 }).Select(box => $"{box.FedBy!.Name} {box.Name}");
         Alike(planned.Concat(feeders), used);
-        Alike(planned, CircuitCardsViews.Of(plan)!.Cards.Select(card => $"{card.Circuit.Text} {card.Feeds.Text}"));
+        Alike(planned, CircuitCardsViews.Of(plan)!.Cards.Select(card => $"{Outlet(card.Circuit.Text)} {card.Feeds.Text}"));
         Alike(plan.Power.Circuits.Select(circuit => circuit.Name), SupplyRequestViews.Of(plan)!.Services.SelectMany(service => service.Hangs).Select(load => load.Circuit.Text));
     }
 
@@ -75,10 +75,13 @@ public sealed partial class SheetRowsTests
     {
         var plan = Samples.Plan(gig);
         var requested = SupplyRequestViews.Of(plan)!.Services.SelectMany(service => service.Hangs).ToDictionary(load => load.Circuit.Text, load => (load.InUse.Text, load.AtMost.Text), StringComparer.Ordinal);
-        var rows = DistributionViews.Of(plan)!.Boxes.SelectMany(box => box.Rows.Select(row => (Name: $"{box.Name} outlet {row.Number.Text}", Row: row))).Where(one => requested.ContainsKey(one.Name)).ToList();
+        var rows = DistributionViews.Of(plan)!.Boxes.SelectMany(box => box.Rows.Select(row => (row.Name, Row: row))).Where(one => requested.ContainsKey(one.Name)).ToList();
         Assert.Equal(requested.Count, rows.Count);
         Assert.All(rows, one => Assert.Equal(requested[one.Name], (one.Row.InUse.Text, one.Row.AtMost.Text)));
     }
+
+    // "PD1-3" on the card is outlet 3 of PD1.
+    private static string Outlet(string card) => card.LastIndexOf('-') is var dash ? $"{card[..dash]} outlet {card[(dash + 1)..]}" : card;
 
     private static void Alike(IEnumerable<string> planned, IEnumerable<string> printed) =>
         Assert.Equal(planned.Order(StringComparer.Ordinal), printed.Order(StringComparer.Ordinal));

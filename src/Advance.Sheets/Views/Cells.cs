@@ -90,6 +90,9 @@ internal sealed class Cells(Plan plan)
         return Cell.Number(amount, amount.ToString($"F{digits}", System.Globalization.CultureInfo.InvariantCulture));
     }
 
+    /// <summary>Where something stands.</summary>
+    public Cell Of(Spot spot) => Of<Domain.Places.Place>(new Domain.Places.Place.AtPoint(UnitsNet.Length.FromMeters(spot.X), UnitsNet.Length.FromMeters(spot.Y), Z: null));
+
     /// <summary>The unit of <see cref="Mass"/>.</summary>
     public string MassUnit => speech.Units == UnitSystem.Metric ? "kg" : "lb";
 

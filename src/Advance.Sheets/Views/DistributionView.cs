@@ -4,11 +4,13 @@ namespace Advance.Sheets.Views;
 /// <param name="Id">Of the sheet.</param>
 /// <param name="Name">As on the box.</param>
 /// <param name="Facts">Where it stands, what feeds it, and what is known of that supply.</param>
-/// <param name="Rows">Its outlets, by number.</param>
+/// <param name="Rows">Its outlets, by number, those of a strip under the outlet that feeds it.</param>
 /// <param name="Totals">Legs, leakage, what is spare.</param>
 /// <param name="Findings">What rules say about it and what carries it.</param>
 /// <param name="Mark">The share of a device's rating that the company allows itself, from 0 to 1.</param>
-/// <param name="HasDevices">Whether outlets have devices of their own; a strip has none.</param>
+/// <param name="HasDevices">Whether outlets have devices of their own.</param>
+/// <param name="HasLegs">Whether its outlets hang on several legs, with one neutral.</param>
+/// <param name="IsSinglePole">Whether it is fed by leads of one core each.</param>
 /// <param name="MeetsAnother">Whether another supply is used on this stage.</param>
 /// <param name="RestsOn">The open questions that may move loads to other outlets; blank where there is none.</param>
 public sealed record DistributionView(
@@ -20,43 +22,68 @@ public sealed record DistributionView(
     IReadOnlyList<FindingView> Findings,
     string Mark,
     bool HasDevices,
+    bool HasLegs,
+    bool IsSinglePole,
     bool MeetsAnother,
     Cell RestsOn)
 {
     /// <summary>One outlet.</summary>
-    /// <param name="Number">Of the outlet.</param>
-    /// <param name="Outlet">Its connector.</param>
-    /// <param name="Device">Its device and curve.</param>
-    /// <param name="Residual">Rated residual current in mA.</param>
-    /// <param name="Feeds">What hangs on it, as a name.</param>
-    /// <param name="Chain">Unit by unit, where the name is not the only unit.</param>
-    /// <param name="Where">Where the first unit stands.</param>
-    /// <param name="Lead">Label and length.</param>
-    /// <param name="Section">Of the thinnest conductor on the way to the first unit.</param>
-    /// <param name="InUse">In A.</param>
-    /// <param name="AtMost">In A.</param>
-    /// <param name="Share">In use, in per cent of what it may carry.</param>
-    /// <param name="Used">The same from 0 on, for the bar; empty where unknown.</param>
-    /// <param name="Drop">To the last unit, in per cent.</param>
-    /// <param name="AtEnd">Voltage at the last unit, in V.</param>
-    /// <param name="Leakage">In mA.</param>
-    /// <param name="On">The how-manyth that is switched on.</param>
-    public sealed record Row(
-        Cell Number,
-        Cell Outlet,
-        Cell Device,
-        Cell Residual,
-        Cell Feeds,
-        Cell Chain,
-        Cell Where,
-        Cell Lead,
-        Cell Section,
-        Cell InUse,
-        Cell AtMost,
-        Cell Share,
-        string Used,
-        Cell Drop,
-        Cell AtEnd,
-        Cell Leakage,
-        Cell On);
+    /// <param name="Name">On paper: <c>PD1 outlet 3</c>.</param>
+    /// <param name="IsStrip">Whether it is an outlet of a strip, which has no device of its own.</param>
+    public sealed record Row(string Name, bool IsStrip)
+    {
+        /// <summary>Of the outlet.</summary>
+        public Cell Number { get; init; } = Cell.Blank;
+
+        /// <summary>Its connector.</summary>
+        public Cell Outlet { get; init; } = Cell.Blank;
+
+        /// <summary>Its leg; blank for one alone.</summary>
+        public Cell Leg { get; init; } = Cell.Blank;
+
+        /// <summary>Its device and curve.</summary>
+        public Cell Device { get; init; } = Cell.Blank;
+
+        /// <summary>Rated residual current in mA.</summary>
+        public Cell Residual { get; init; } = Cell.Blank;
+
+        /// <summary>What hangs on it, as a name.</summary>
+        public Cell Feeds { get; init; } = Cell.Blank;
+
+        /// <summary>Unit by unit, where the name is not the only unit.</summary>
+        public Cell Chain { get; init; } = Cell.Blank;
+
+        /// <summary>Where the first unit stands.</summary>
+        public Cell Where { get; init; } = Cell.Blank;
+
+        /// <summary>Label and length.</summary>
+        public Cell Lead { get; init; } = Cell.Blank;
+
+        /// <summary>Of its conductors.</summary>
+        public Cell Size { get; init; } = Cell.Blank;
+
+        /// <summary>In A.</summary>
+        public Cell InUse { get; init; } = Cell.Blank;
+
+        /// <summary>In A.</summary>
+        public Cell AtMost { get; init; } = Cell.Blank;
+
+        /// <summary>In use, in per cent of what it may carry.</summary>
+        public Cell Share { get; init; } = Cell.Blank;
+
+        /// <summary>The same from 0 on, for the bar; empty where unknown.</summary>
+        public string Used { get; init; } = "";
+
+        /// <summary>To the last unit, in per cent.</summary>
+        public Cell Drop { get; init; } = Cell.Blank;
+
+        /// <summary>Voltage at the last unit, in V.</summary>
+        public Cell AtEnd { get; init; } = Cell.Blank;
+
+        /// <summary>In mA.</summary>
+        public Cell Leakage { get; init; } = Cell.Blank;
+
+        /// <summary>The how-manyth that is switched on.</summary>
+        public Cell On { get; init; } = Cell.Blank;
+    }
 }

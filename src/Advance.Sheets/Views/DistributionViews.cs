@@ -1,5 +1,5 @@
 using System.Globalization;
-using Advance.Domain.Stocks;
+using Advance.Domain.Figures;
 using Advance.Domain.Wording;
 using Advance.Planning;
 
@@ -13,6 +13,7 @@ internal sealed class DistributionViews
     private readonly Cells cells;
     private readonly LeadCells leads;
     private readonly SupplyFacts facts;
+    private readonly DistributionRows rows;
 
     private DistributionViews(Plan plan)
     {
@@ -21,27 +22,32 @@ internal sealed class DistributionViews
         cells = new Cells(plan);
         leads = new LeadCells(plan, speech);
         facts = new SupplyFacts(plan);
+        rows = new DistributionRows(plan, cells, leads);
     }
 
     /// <summary>One for each distribution; null where there is none.</summary>
     public static DistributionsView? Of(Plan plan)
     {
         var makes = new DistributionViews(plan);
-        return plan.Power.Distributions.Count > 0 ? new DistributionsView([.. plan.Power.Distributions.Select(makes.ViewOf)]) : null;
+        var boxes = plan.Power.Distributions.Where(DistributionRows.HasOwnSheet).Select(makes.ViewOf).ToList();
+        return boxes.Count > 0 ? new DistributionsView(boxes) : null;
     }
 
     private DistributionView ViewOf(SupplyPoint box)
     {
         var outlets = box.DeviceKind?.Outlets ?? [];
+        List<SupplyPoint> strips = [.. rows.StripsBehind(box)];
         return new DistributionView(
             $"distribution-{Slug.Of(box.Name)}",
             box.Name,
             [.. Facts(box)],
-            [.. outlets.SelectMany(row => Enumerable.Range(row.Numbers.First, row.Numbers.Count).Select(number => RowOf(box, row, number)))],
-            [.. Totals(box, outlets)],
-            FindingViews.Heavy(plan, finding => box.Upwards.Any(point => FindingViews.IsAt(finding, point.Address.Text))),
+            [.. rows.Of(box)],
+            [.. Totals(box, strips)],
+            FindingViews.Heavy(plan, finding => box.Upwards.Concat(strips).Any(point => FindingViews.IsAt(finding, point.Address.Text))),
             Share(plan.Brief.Company.Policies.CircuitUse / 100),
             outlets.Any(row => row.Device.Length > 0),
+            box.Legs.Count > 1,
+            plan.Cables.Of(Address.Of("link") / "power" / box.Name)?.Leads.Any(lead => lead.Cable?.Cores == 1) ?? false,
             plan.Power.ServicesInUse.Skip(1).Any(),
             Cells.Head(plan.Power.RestsOn.With(plan.Cables.RestsOn)));
     }
@@ -63,44 +69,7 @@ internal sealed class DistributionViews
         }
     }
 
-    private DistributionView.Row RowOf(SupplyPoint box, OutletRow row, int number)
-    {
-        var circuit = plan.Power.Circuits.FirstOrDefault(circuit => circuit.Outlet.Device == box.Device && circuit.Outlet.Number == number);
-        var feeder = plan.Power.Feeders.FirstOrDefault(point => point.Device == box.Device && point.Number == number);
-        var fed = plan.Power.Distributions.FirstOrDefault(other => feeder is not null && other.FedBy?.Address == feeder.Address);
-        var voltage = plan.Voltage.Circuits.FirstOrDefault(one => one.Circuit.Address == circuit?.Address);
-        var link = plan.Links.FirstOrDefault(link => link.Carries == LeadCells.Mains && link.From.Port.Device == box.Name && link.From.Port.Number == number);
-        var point = circuit?.Outlet ?? feeder;
-        var use = point?.Worst;
-        return new DistributionView.Row(
-            Cell.Number(number) with { Strong = true },
-            Cell.Of(row.Connector),
-            Cell.Of(row.Device),
-            row.Residual.IsKnown ? Cells.Amount(row.Residual.Value.Milliamperes, 0) : Cell.Blank,
-            circuit is not null ? Cell.Of(circuit.Chain.Name) with { Strong = true } : fed is not null ? Cell.Of(fed.Name) with { Strong = true } : Cell.Of("spare"),
-            circuit is { Chain.Loads.Count: > 1 } chained ? Cell.Of(string.Join(" → ", chained.Chain.Loads.Select(load => load.Name))) : Cell.Blank,
-            WhereOf(circuit, fed),
-            leads.Lead(link),
-            SectionOf(link),
-            use is null ? Cell.Blank : cells.Amount(use.InUse, Amperes, 1) with { Strong = true },
-            use is null ? Cell.Blank : cells.Amount(use.AtMost, Amperes, 1),
-            use is null ? Cell.Blank : cells.Amount(use.OfLimit, ratio => ratio.Percent, 0),
-            use?.OfLimit.Value is { } share ? Share(share.DecimalFractions) : "",
-            voltage is null ? Cell.Blank : cells.Amount(voltage.Drop, ratio => ratio.Percent, 1),
-            voltage is null ? Cell.Blank : cells.Amount(voltage.AtEnd, potential => potential.Volts, 1),
-            point is null ? Cell.Blank : cells.Amount(point.Leakage, current => current.Milliamperes, 1),
-            point is not null && plan.Power.StepOf(point) is { } step ? Cell.Number(step.Number) : Cell.Blank);
-    }
-
-    private Cell WhereOf(Circuit? circuit, SupplyPoint? fed) =>
-        fed?.Device is { } device ? cells.Of(device.Place)
-        : circuit?.Chain.First.Spot is { } spot ? Cell.Of(PlaceWords.Of(new Domain.Places.Place.AtPoint(UnitsNet.Length.FromMeters(spot.X), UnitsNet.Length.FromMeters(spot.Y), Z: null), speech))
-        : Cell.Blank;
-
-    private Cell SectionOf(Link? link) =>
-        Cell.Of(string.Join(", ", (link is null ? null : plan.Cables.Of(link.Address))?.Leads.Select(lead => lead.Cable?.Section ?? "").Where(section => section.Length > 0).Distinct(StringComparer.Ordinal) ?? []));
-
-    private IEnumerable<PairView> Totals(SupplyPoint box, IReadOnlyList<OutletRow> outlets)
+    private IEnumerable<PairView> Totals(SupplyPoint box, IReadOnlyList<SupplyPoint> strips)
     {
         foreach (var use in box.Legs)
         {
@@ -112,11 +81,9 @@ internal sealed class DistributionViews
         yield return new PairView("May carry", cells.WithUnit(box.Limit));
         yield return new PairView("Leakage", cells.WithUnit(box.Leakage));
         yield return new PairView("All started at once", cells.WithUnit(box.Inrush));
-        var used = plan.Power.Circuits.Count(circuit => circuit.Outlet.Device == box.Device) + plan.Power.Feeders.Count(point => point.Device == box.Device);
-        yield return new PairView("Spare outlets", Cell.Number(outlets.Sum(row => row.Numbers.Count) - used));
+        var spare = strips.Prepend(box).Select(one => (one.Name, Numbers: string.Join(", ", rows.Spare(one)))).Where(one => one.Numbers.Length > 0).ToList();
+        yield return new PairView("Spare outlets", Cell.Of(spare.Count == 0 ? "none" : string.Join("; ", spare.Select(one => one.Name == box.Name ? one.Numbers : $"{one.Name} {one.Numbers}"))));
     }
 
-    private static double Amperes(UnitsNet.ElectricCurrent current) => current.Amperes;
-
-    private static string Share(double share) => share.ToString("0.###", CultureInfo.InvariantCulture);
+    internal static string Share(double share) => share.ToString("0.###", CultureInfo.InvariantCulture);
 }

@@ -1,0 +1,122 @@
+using System.Globalization;
+using Advance.Planning;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>
+/// The rows of a distribution's sheet: its outlets, and under an outlet that feeds a strip the outlets of that strip, which has no device and so
+/// no sheet of its own: it is switched and tested here.
+/// </summary>
+internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
+{
+    // A number and its unit stay on one line.
+    private const char HardSpace = '\u00A0';
+
+    /// <summary>Whether it has devices, or nothing that has a sheet feeds it.</summary>
+    public static bool HasOwnSheet(SupplyPoint box) =>
+        box.FedBy is not { Service: null } || box.DeviceKind is not { } kind || kind.Outlets.Any(row => row.Device.Length > 0);
+
+    /// <summary>Every outlet, in order.</summary>
+    public IEnumerable<DistributionView.Row> Of(SupplyPoint box) => Of(box, isStrip: false);
+
+    /// <summary>The strips behind it that have no sheet of their own, further strips behind them included.</summary>
+    public IEnumerable<SupplyPoint> StripsBehind(SupplyPoint box) => plan.Power.Distributions
+        .Where(other => !HasOwnSheet(other) && other.FedBy is { } feed && feed.Device == box.Device)
+        .SelectMany(strip => StripsBehind(strip).Prepend(strip));
+
+    /// <summary>Numbers of the outlets that nothing hangs on.</summary>
+    public IEnumerable<int> Spare(SupplyPoint box) => Outlets(box).Select(one => one.Number).Where(number => CircuitOn(box, number) is null && FedBy(box, number) is null);
+
+    private IEnumerable<DistributionView.Row> Of(SupplyPoint box, bool isStrip)
+    {
+        foreach (var (row, number) in Outlets(box))
+        {
+            var fed = FedBy(box, number);
+            if (!isStrip || fed is not null || CircuitOn(box, number) is not null)
+            {
+                yield return RowOf(box, row, number, fed, isStrip);
+            }
+
+            foreach (var line in fed is null || HasOwnSheet(fed) ? [] : Of(fed, isStrip: true))
+            {
+                yield return line;
+            }
+        }
+
+        foreach (var fed in plan.Power.Distributions.Where(other => other.FedBy is { Kind: PowerNodeKind.Link } link && link.Device == box.Device))
+        {
+            yield return Feeding(Carrying(Blank(fed.FedBy!.Name, isStrip) with { Number = Cell.Of("link"), Outlet = Cell.Of(fed.FedBy.Connector) }, fed.FedBy), fed, LinkTo(fed));
+        }
+    }
+
+    private static IEnumerable<(Domain.Stocks.OutletRow Row, int Number)> Outlets(SupplyPoint box) =>
+        (box.DeviceKind?.Outlets ?? []).SelectMany(row => Enumerable.Range(row.Numbers.First, row.Numbers.Count).Select(number => (row, number)));
+
+    private DistributionView.Row RowOf(SupplyPoint box, Domain.Stocks.OutletRow row, int number, SupplyPoint? fed, bool isStrip)
+    {
+        var line = Blank(string.Create(CultureInfo.InvariantCulture, $"{box.Name} outlet {number}"), isStrip) with
+        {
+            Number = Cell.Number(number) with { Strong = !isStrip },
+            Outlet = Cell.Of(row.Connector),
+            Leg = Cell.Of(row.Phase),
+            Device = Cell.Of(row.Device),
+            Residual = row.Residual.IsKnown && !isStrip ? Cells.Amount(row.Residual.Value.Milliamperes, 0) : Cell.Blank,
+        };
+        var link = plan.Links.FirstOrDefault(link => link.Carries == LeadCells.Mains && link.From.Port.Device == box.Name && link.From.Port.Number == number);
+        var circuit = CircuitOn(box, number);
+        return fed is not null ? Feeding(Carrying(line, fed.FedBy!), fed, link)
+            : circuit is not null ? Serving(Carrying(line, circuit.Outlet), circuit, link)
+            : line with { Feeds = Cell.Of("spare") };
+    }
+
+    private Circuit? CircuitOn(SupplyPoint box, int number) =>
+        plan.Power.Circuits.FirstOrDefault(circuit => circuit.Outlet.Device == box.Device && circuit.Outlet.Number == number);
+
+    private SupplyPoint? FedBy(SupplyPoint box, int number) =>
+        plan.Power.Distributions.FirstOrDefault(other => other.FedBy is { Kind: PowerNodeKind.Outlet } outlet && outlet.Device == box.Device && outlet.Number == number);
+
+    private static DistributionView.Row Blank(string name, bool isStrip) => new(name, isStrip);
+
+    private DistributionView.Row Carrying(DistributionView.Row line, SupplyPoint outlet) => line with
+    {
+        InUse = cells.Amount(outlet.Worst.InUse, Amperes, 1) with { Strong = !line.IsStrip },
+        AtMost = cells.Amount(outlet.Worst.AtMost, Amperes, 1),
+        Share = cells.Amount(outlet.Worst.OfLimit, ratio => ratio.Percent, 0),
+        Used = outlet.Worst.OfLimit.Value is { } share && !line.IsStrip ? DistributionViews.Share(share.DecimalFractions) : "",
+        Leakage = cells.Amount(outlet.Leakage, current => current.Milliamperes, 1),
+        On = !line.IsStrip && plan.Power.StepOf(outlet) is { } step ? Cell.Number(step.Number) : Cell.Blank,
+    };
+
+    private DistributionView.Row Feeding(DistributionView.Row line, SupplyPoint fed, Link? link) => line with
+    {
+        Feeds = Cell.Of(fed.Name) with { Strong = true },
+        Chain = HasOwnSheet(fed) ? Cell.Of("has a sheet of its own") : Cell.Blank,
+        Where = fed.Device is { } device ? cells.Of(device.Place) : Cell.Blank,
+        Lead = leads.Lead(link),
+        Size = SizeOf(link),
+    };
+
+    private DistributionView.Row Serving(DistributionView.Row line, Circuit circuit, Link? link)
+    {
+        var voltage = plan.Voltage.Circuits.FirstOrDefault(one => one.Circuit.Address == circuit.Address);
+        return line with
+        {
+            Feeds = Cell.Of(circuit.Chain.Name) with { Strong = !line.IsStrip },
+            Chain = circuit.Chain.Loads.Count > 1 ? Cell.Of(string.Join(" → ", circuit.Chain.Loads.Select(load => load.Name))) : Cell.Blank,
+            Where = circuit.Chain.First.Spot is { } spot ? cells.Of(spot) : Cell.Blank,
+            Lead = leads.Lead(link),
+            Size = SizeOf(link),
+            Drop = voltage is null ? Cell.Blank : cells.Amount(voltage.Drop, ratio => ratio.Percent, 1),
+            AtEnd = voltage is null ? Cell.Blank : cells.Amount(voltage.AtEnd, potential => potential.Volts, 1),
+        };
+    }
+
+    private Link? LinkTo(SupplyPoint fed) => plan.Links.FirstOrDefault(link => link.Carries == LeadCells.Mains && link.To.Port.Device == fed.Name);
+
+    private Cell SizeOf(Link? link) =>
+        Cell.Of(string.Join(", ", (link is null ? null : plan.Cables.Of(link.Address))?.Leads.Select(lead => Said(lead.Cable?.Section ?? "")).Where(section => section.Length > 0).Distinct(StringComparer.Ordinal) ?? []));
+
+    private static string Said(string section) => section.Replace("mm2", "mm²", StringComparison.Ordinal).Replace(' ', HardSpace);
+
+    private static double Amperes(UnitsNet.ElectricCurrent current) => current.Amperes;
+}
