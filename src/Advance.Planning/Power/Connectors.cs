@@ -1,10 +1,11 @@
 using System.Globalization;
 using Advance.Domain.Figures;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
 
-/// <summary>What the name of a mains connector says of it: <c>16 A blue</c> carries 16 A.</summary>
+/// <summary>What the name of a mains connector says of it: <c>16 A blue</c> carries 16 A, <c>L21-30</c> 30 A.</summary>
 internal static class Connectors
 {
     /// <summary>What it carries; unknown where its name does not say.</summary>
@@ -15,6 +16,11 @@ internal static class Connectors
 
     private static double? Amperes(string connector)
     {
+        if (MainsConnectors.Find(connector) is { } known)
+        {
+            return known.Rating.Amperes;
+        }
+
         var words = connector.Split(' ');
         var unit = Array.IndexOf(words, "A");
         return unit > 0 && double.TryParse(words[unit - 1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amperes) ? amperes : null;
