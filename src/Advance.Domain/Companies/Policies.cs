@@ -45,6 +45,12 @@ public sealed record Policies
     /// <summary><c>phase-spread</c>: largest line less the mean, in per cent of the mean.</summary>
     public double PhaseSpread { get; init; } = 20;
 
+    /// <summary><c>unknown-third-harmonic</c>: of a unit whose third harmonic nobody gave, in per cent of the fundamental.</summary>
+    public double UnknownThirdHarmonic { get; init; } = 60;
+
+    /// <summary><c>unknown-angle</c>: how far a unit may lag or lead of which neither displacement nor power factor is known.</summary>
+    public Angle UnknownAngle { get; init; } = Angle.FromDegrees(37);
+
     /// <summary><c>drop-lighting</c>: voltage drop allowed up to lights, in per cent.</summary>
     public double DropLighting { get; init; } = 3;
 

@@ -26,4 +26,23 @@ public sealed record Mains(
     string Link,
     Given<ElectricCurrent>? LinkCarries,
     Given<Ratio>? ThirdHarmonic,
-    Given<Angle>? Displacement = null);
+    Given<Angle>? Displacement = null)
+{
+    /// <summary>Share of the fundamental.</summary>
+    public Given<Ratio>? FifthHarmonic { get; init; }
+
+    /// <summary>Share of the fundamental.</summary>
+    public Given<Ratio>? SeventhHarmonic { get; init; }
+
+    /// <summary>Share of the fundamental.</summary>
+    public Given<Ratio>? NinthHarmonic { get; init; }
+
+    /// <summary>Whether it may draw its most for three hours or more without a pause.</summary>
+    public Given<bool>? Continuous { get; init; }
+
+    /// <summary>Whether it holds a motor that turns the other way when two lines are swapped.</summary>
+    public Given<bool>? Turns { get; init; }
+
+    /// <summary>Of a distribution: how much of their ratings its circuits may carry all at once, as its maker states.</summary>
+    public Given<Ratio>? Loading { get; init; }
+}

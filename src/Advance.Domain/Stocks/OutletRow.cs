@@ -6,7 +6,7 @@ namespace Advance.Domain.Stocks;
 /// <summary>One circuit of a distribution, or several alike.</summary>
 /// <param name="Numbers">Which circuits.</param>
 /// <param name="Connector">What plugs in.</param>
-/// <param name="Phase">Which phase it is on; empty on a single-phase box.</param>
+/// <param name="Phase">Which phase it is on: <c>L1</c>, <c>L1-L2</c>, <c>L1-L2-N</c>; empty for the only one, or all.</param>
 /// <param name="Device">Protective device and curve, as written: <c>C16</c>.</param>
 /// <param name="Rating">What the device allows.</param>
 /// <param name="Residual">Rated residual current.</param>

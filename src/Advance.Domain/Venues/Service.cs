@@ -24,4 +24,8 @@ public sealed record Service(
     Given<ElectricCurrent> ResidualProtection,
     IReadOnlyList<OtherLoad> SharedWith,
     Given<string>? Behind,
-    Mark At);
+    Mark At)
+{
+    /// <summary>How much voltage is lost before it, from the origin of the installation; null where nobody says.</summary>
+    public Given<Ratio>? DropUsed { get; init; }
+}

@@ -13,6 +13,9 @@ namespace Advance.Handbook;
 /// <param name="Harmonics">What is in it beside the fundamental.</param>
 public sealed record LegLoad(int Leg, int? Return, ElectricCurrent Rms, Angle? Lag, Spectrum Harmonics)
 {
+    /// <summary>How far it may lag or lead at most where its angle is unknown; half a turn where nobody knows that either.</summary>
+    public Angle Within { get; init; } = Angle.FromRadians(Math.PI);
+
     /// <summary>How much of it is of one order, A.</summary>
     internal double Amplitude(int order) => Harmonics.FundamentalOf(Rms.Amperes) * Harmonics.Share(order);
 }

@@ -9,7 +9,8 @@ namespace Advance.Handbook;
 /// <c>ThreePhase</c> and <c>Plus</c>. Source: <see cref="CircuitTheory.Phasors"/>; harmonics as in <see cref="Iec60364.AnnexE"/>.
 /// </summary>
 /// <remarks>
-/// Where a load's displacement angle is unknown its magnitude is added instead, so the result is an upper bound (<see cref="IsBound"/>).
+/// Where a load's displacement angle is unknown its magnitude is added in a leg; in the neutral it turns within its limits to where the sum
+/// is largest. Both are upper bounds (<see cref="IsBound"/>).
 /// A harmonic of order n stands at n times the angle of its voltage: the phases of harmonics are rarely known, and this lets those of third
 /// order and its multiples meet in the neutral of a wye at full strength, and cancel in that of a split phase.
 /// </remarks>
@@ -46,11 +47,12 @@ public sealed class PhasorSum
     /// <param name="rms">True root mean square.</param>
     /// <param name="lag">Displacement angle, negative where the current leads; null where unknown.</param>
     /// <param name="harmonics">Null for a sine.</param>
+    /// <param name="within">How far it may lag or lead at most where the angle is unknown; null for half a turn.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such leg.</exception>
-    public PhasorSum LineToNeutral(int leg, ElectricCurrent rms, Angle? lag, Spectrum? harmonics = null)
+    public PhasorSum LineToNeutral(int leg, ElectricCurrent rms, Angle? lag, Spectrum? harmonics = null, Angle? within = null)
     {
         Check(leg);
-        return new(Legs, loads.Add(new LegLoad(leg, Return: null, rms, lag, harmonics ?? Spectrum.Sine)));
+        return new(Legs, loads.Add(new LegLoad(leg, Return: null, rms, lag, harmonics ?? Spectrum.Sine) { Within = within ?? Angle.FromRadians(Math.PI) }));
     }
 
     /// <summary>With one more load between two legs; it puts nothing on the neutral.</summary>
@@ -114,8 +116,10 @@ public sealed class PhasorSum
     }
 
     /// <summary>In the neutral, of one order, A.</summary>
-    public double NeutralOf(int order) =>
-        Complex.Abs(NeutralPhasor(order)) + OpenSum(loads.Where(load => load.Return is null), order);
+    public double NeutralOf(int order) => order == 1 ? NeutralAtMost.Length : Complex.Abs(NeutralPhasor(order));
+
+    /// <summary>The fundamental in the neutral, with loads of unknown angle turned to where it is largest.</summary>
+    public TurnedSum NeutralAtMost => TurnedSum.Of(NeutralPhasor(1), loads.Where(load => load.Return is null && IsOpen(load, 1)).Select(Turning));
 
     /// <summary>The phasor in the neutral, of one order, of the loads whose angle is known.</summary>
     public Complex NeutralPhasor(int order) => Sum(loads.Where(load => load.Return is null), order);
@@ -134,6 +138,8 @@ public sealed class PhasorSum
 
     // A harmonic's phase does not follow from the displacement angle, so an unknown angle concerns the fundamental only.
     private static bool IsOpen(LegLoad load, int order) => order == 1 && load.Lag is null;
+
+    private TurningPhasor Turning(LegLoad load) => new(load.Amplitude(1), Legs.ToNeutral(load.Leg).Phase, load.Within.Radians);
 
     private Complex PhasorOf(LegLoad load, int order)
     {

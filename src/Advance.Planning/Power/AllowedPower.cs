@@ -26,10 +26,13 @@ internal sealed class AllowedPower
     /// <summary>All of them, with what is left once everything hangs.</summary>
     public IReadOnlyList<PowerAllowance> All() => [.. rows.Select(AllowanceOf)];
 
-    /// <summary>On one leg of a place and of everything below it.</summary>
-    public IEnumerable<PowerAllowance> On(PowerNode node, string leg) => rows
-        .Where(one => one.Node is { } hung && hung.Upwards.Contains(node) && hung.Legs.Contains(leg))
-        .Select(AllowanceOf);
+    /// <summary>On each line of a place and of everything below it.</summary>
+    public IEnumerable<(PowerAllowance Allowance, int Line)> On(PowerNode node) =>
+        from one in rows
+        where one.Node is { } hung && hung.Upwards.Contains(node)
+        let allowance = AllowanceOf(one)
+        from line in one.Node!.Lines
+        select (allowance, line);
 
     /// <summary>What is left of those that hang on that very place, once all of some loads hang there too: for choosing, before anything hangs.</summary>
     public IEnumerable<Figure<ElectricCurrent>> Before(PowerNode node, IReadOnlyList<PowerLoad> loads) =>

@@ -36,7 +36,7 @@ public static class PowerDepartment
         var allowed = AllowedPower.Of(brief.Gig, tree);
         var hung = new CircuitAssembly(tree, chains, draws, allowed, mating, routes, earlier).Hang();
 
-        var sums = new SupplySums(draws, allowed);
+        var sums = new SupplySums(draws, allowed, brief.Company.Policies);
         var allowances = allowed.All();
         var circuits = tree.Outlets.Where(outlet => outlet.Chain is not null).Select(outlet => CircuitOf(outlet, sums)).ToList();
         List<SupplyPoint> services = [.. tree.Services.Select(sums.PointOf)];

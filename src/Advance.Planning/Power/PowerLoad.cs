@@ -49,6 +49,15 @@ public sealed record PowerLoad(
     /// <summary>Where leads go to; null also where nobody knows how high it hangs, for a lead that is cut to the floor would be too short.</summary>
     public Spot? LeadSpot => Height is null ? null : Spot;
 
+    /// <summary>Its fifth, seventh and ninth harmonic, as far as somebody gave them.</summary>
+    public IReadOnlyList<Harmonic> HigherHarmonics { get; init; } = [];
+
+    /// <summary>Its power factor; null where nobody says.</summary>
+    public Figure<double>? PowerFactor { get; init; }
+
+    /// <summary>Whether it may draw its most for three hours or more; null where nobody says.</summary>
+    public Given<bool>? Continuous { get; init; }
+
     /// <summary>The open questions about where it is and how high.</summary>
     public Doubts RestsOn { get; init; } = Doubts.None;
 

@@ -86,10 +86,20 @@ internal sealed class PowerLoads
             AskedAt(piece))
         {
             RestsOn = place.RestsOn,
+            HigherHarmonics = Higher(mains),
+            PowerFactor = mains?.PowerFactor is { IsKnown: true } factor ? Figure.From(factor) : null,
+            Continuous = mains?.Continuous,
             Leads = (piece.Kind?.With ?? []).DistinctBy(with => with.Item).Select(with => (with.Item, stock.Find(with.Item)?.Cable))
                 .Where(with => with.Cable is not null).ToDictionary(with => with.Item, with => with.Cable!, StringComparer.Ordinal),
         };
     }
+
+    private static List<Harmonic> Higher(Mains? mains) =>
+    [
+        .. new[] { (Order: 5, Share: mains?.FifthHarmonic), (Order: 7, Share: mains?.SeventhHarmonic), (Order: 9, Share: mains?.NinthHarmonic) }
+            .Where(one => one.Share is { IsKnown: true })
+            .Select(one => new Harmonic(one.Order, Figure.From(one.Share!.Value))),
+    ];
 
     // What a stock leaves out is a question to the stock.
     private static Figure<ElectricCurrent> Draw(Given<ElectricCurrent>? given, Piece piece, string key)

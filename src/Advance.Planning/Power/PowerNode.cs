@@ -3,6 +3,7 @@ using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
 using Advance.Domain.Venues;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -13,11 +14,15 @@ namespace Advance.Planning;
 /// </summary>
 internal sealed class PowerNode
 {
+    // Between the square root of 3, for two legs of a wye, and 2.
+    private const double WyeOrSplit = 1.87;
+
     private static readonly string[] OneLeg = [""];
     private static readonly string[] TwoLegs = ["L1", "L2"];
     private static readonly string[] ThreeLegs = ["L1", "L2", "L3"];
 
     private readonly List<PowerNode> children = [];
+    private IReadOnlyList<int>? lines;
 
     private PowerNode(Address address, string name, PowerNodeKind kind, string connector, Figure<ElectricCurrent> limit)
     {
@@ -85,7 +90,16 @@ internal sealed class PowerNode
     public PowerNode Root => Upwards.Last();
 
     /// <summary>What arrives here; null where nobody knows.</summary>
-    public Supply? Supply => Root.Service is { } service && service.Supply.Is(out var supply) ? supply : null;
+    public Supply? Supply => Incoming is { } supply && IsBetweenLines ? VoltageFit.Between(supply) : Incoming;
+
+    /// <summary>Whether two lines and no neutral come out here, as from an outlet for 208 V.</summary>
+    public bool IsBetweenLines => Legs.Count == 2 && Upwards.Any(node => node.Row is { } row && OutletPhase.Read(row.Phase) is { Lines.Count: 2, HasNeutral: false } && node.Legs.Count == 2);
+
+    /// <summary>The lines of the service that its current flows on, counted from 0.</summary>
+    public IReadOnlyList<int> Lines => lines ??= [.. Legs.Select(leg => Root.Legs.Index().First(one => one.Item == leg).Index)];
+
+    /// <summary>How the legs of its service stand to each other.</summary>
+    public LegAngles Angles => AnglesOf(Root);
 
     /// <summary>The port that something plugs into here.</summary>
     public Port Port => Kind switch
@@ -98,11 +112,13 @@ internal sealed class PowerNode
     /// <summary>The legs of the service that its current flows on. One leg has no name; an outlet on nobody knows which phase counts on all.</summary>
     public IReadOnlyList<string> Legs => Kind switch
     {
-        PowerNodeKind.Service => LegsOf(Supply),
-        PowerNodeKind.Outlet when Row is { Phase.Length: > 0 } row && Parent!.Legs.Contains(row.Phase) => [row.Phase],
+        PowerNodeKind.Service => LegsOf(Incoming),
+        PowerNodeKind.Outlet when Row is { } row && OutletPhase.Read(row.Phase) is { Lines: { Count: > 0 } own } && own.All(line => line <= Parent!.Legs.Count) => [.. own.Select(line => Parent!.Legs[line - 1])],
         PowerNodeKind.Distribution when Parent is null => LegsOf(DeviceKind?.Mains?.Supply is { } takes && takes.Is(out var supply) ? supply : null),
         _ => Parent!.Legs,
     };
+
+    private Supply? Incoming => Root.Service is { } service && service.Supply.Is(out var supply) ? supply : null;
 
     /// <summary>A service.</summary>
     public static PowerNode Of(Service service, Spot? spot) => new(
@@ -159,6 +175,14 @@ internal sealed class PowerNode
         Phases.Three => ThreeLegs,
         Phases.Split => TwoLegs,
         _ => OneLeg,
+    };
+
+    // Two legs of a wye are no split phase: 120 V and 208 V between them.
+    private static LegAngles AnglesOf(PowerNode root) => root.Legs.Count switch
+    {
+        1 => LegAngles.Single,
+        2 => root.Incoming is { BetweenLines: { } between, Voltages: [var first, ..] } && between.Volts < first.Least.Volts * WyeOrSplit ? LegAngles.TwoOfWye : LegAngles.SplitPhase,
+        _ => LegAngles.ThreePhase,
     };
 
     // Of two rows for one outlet the first holds.

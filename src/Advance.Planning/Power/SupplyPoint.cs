@@ -3,6 +3,7 @@ using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
 using Advance.Domain.Venues;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -44,8 +45,23 @@ public sealed record SupplyPoint(
     /// <summary>What arrives here; null where nobody knows.</summary>
     public Supply? Supply { get; init; }
 
+    /// <summary>The lines of the service that its legs are, counted from 0.</summary>
+    public IReadOnlyList<int> Lines { get; init; } = [0];
+
+    /// <summary>How the legs of its service stand to each other.</summary>
+    public LegAngles Angles { get; init; } = LegAngles.Single;
+
+    /// <summary>Every load that hangs on it, also further down, and between which conductors it lies.</summary>
+    public IReadOnlyList<LoadDraw> Draws { get; init; } = [];
+
     /// <summary>Every load that hangs on it, also further down.</summary>
     public IReadOnlyList<PowerLoad> Loads { get; init; } = [];
+
+    /// <summary>What its neutral carries; null where it has one leg, or no neutral, or nothing hangs on it.</summary>
+    public NeutralUse? Neutral { get; init; }
+
+    /// <summary>What each leg gets if its neutral opens; null where nothing would move.</summary>
+    public NeutralLost? NeutralLost { get; init; }
 
     /// <summary>What is counted on it for kit that is not chosen yet, also further down.</summary>
     public IReadOnlyList<PowerAllowance> Allowances { get; init; } = [];
@@ -91,6 +107,12 @@ public sealed record SupplyPoint(
             Stated.Of(AddressOf(use.Leg, "at-most"), $"{NameOf(use)}, current at most", use.AtMost),
             Stated.Of(AddressOf(use.Leg, "of-limit"), $"{NameOf(use)}, in use as a share of what it may carry", use.OfLimit),
         }),
+        .. Neutral is null ? [] : new[]
+        {
+            Stated.Of(Address / "neutral" / "in-use", $"{Name}, neutral in use, worst in {Neutral.InUse.Words}", Neutral.InUse.Current),
+            Stated.Of(Address / "neutral" / "at-most", $"{Name}, neutral at most, worst in {Neutral.AtMost.Words}", Neutral.AtMost.Current),
+        },
+        .. NeutralLost is null ? [] : NeutralLost.Legs.Select(leg => Stated.Of(AddressOf(leg.Leg, "neutral-lost"), $"{Name} {leg.Leg}, voltage if the neutral opens, worst in {StateShares.Word(NeutralLost.State)}", leg.Voltage)),
         Stated.Of(Address / "leakage", $"{Name}, leakage", Leakage),
         Stated.Of(Address / "inrush", $"{Name}, inrush", Inrush),
     ];

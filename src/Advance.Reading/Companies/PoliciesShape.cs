@@ -22,6 +22,8 @@ internal static class PoliciesShape
         var inrush = keys.Defaulted("unknown-inrush", Written.Current, Policies.Default.UnknownInrush, "Inrush of a unit that nobody gave one, peak.", "20 A");
         var use = Percent(keys, "circuit-use", Policies.Default.CircuitUse, "A circuit or a service that carries more of its rating is a concern.");
         var spread = Percent(keys, "phase-spread", Policies.Default.PhaseSpread, "How much more than the mean the fullest phase may carry.");
+        var third = Percent(keys, "unknown-third-harmonic", Policies.Default.UnknownThirdHarmonic, "Third harmonic of a unit that nobody gave one, as a share of the fundamental.");
+        var angle = keys.Defaulted("unknown-angle", Written.Angle, Policies.Default.UnknownAngle, "How far a unit may lag or lead of which neither displacement nor power factor is known.", "37 deg");
         var dropLighting = Percent(keys, "drop-lighting", Policies.Default.DropLighting, "Voltage drop allowed up to lights.");
         var dropOther = Percent(keys, "drop-other", Policies.Default.DropOther, "Voltage drop allowed up to everything else.");
         var cables = keys.Defaulted("cables", CablePoliciesShape.It, Policies.Default.Cables, "How long leads must be, and how they are put together.", "common practice");
@@ -65,6 +67,8 @@ internal static class PoliciesShape
             UnknownInrush = inrush(row),
             CircuitUse = use(row).Percent,
             PhaseSpread = spread(row).Percent,
+            UnknownThirdHarmonic = third(row).Percent,
+            UnknownAngle = angle(row),
             DropLighting = dropLighting(row).Percent,
             DropOther = dropOther(row).Percent,
             Cables = cables(row),

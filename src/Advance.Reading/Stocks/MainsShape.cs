@@ -19,6 +19,12 @@ internal static class MainsShape
         var linkCarries = keys.Open("link-carries", Written.Current, "What that outlet may carry.");
         var harmonic = keys.Open("third-harmonic", Written.Percentage, "Third harmonic, as a share of the fundamental.");
         var displacement = keys.Open("displacement", Written.Angle, "How far the fundamental lags the voltage; negative where it leads. Not the arc cosine of the power factor.");
+        var fifth = keys.Open("fifth-harmonic", Written.Percentage, "Fifth harmonic, as a share of the fundamental.");
+        var seventh = keys.Open("seventh-harmonic", Written.Percentage, "Seventh harmonic, as a share of the fundamental.");
+        var ninth = keys.Open("ninth-harmonic", Written.Percentage, "Ninth harmonic, as a share of the fundamental.");
+        var continuous = keys.Open("continuous", Written.YesNo, "Whether it may draw its most for three hours or more.");
+        var turns = keys.Open("turns", Written.YesNo, "Whether it holds a three-phase motor, which turns the other way when two lines are swapped.");
+        var loading = keys.Open("loading", Written.Percentage, "Of a distribution: how much of their ratings its circuits may carry all at once, as its maker states.");
         return row => new Mains(
             supply(row),
             inUse(row),
@@ -30,6 +36,14 @@ internal static class MainsShape
             link(row),
             linkCarries(row),
             harmonic(row),
-            displacement(row));
+            displacement(row))
+        {
+            FifthHarmonic = fifth(row),
+            SeventhHarmonic = seventh(row),
+            NinthHarmonic = ninth(row),
+            Continuous = continuous(row),
+            Turns = turns(row),
+            Loading = loading(row),
+        };
     });
 }

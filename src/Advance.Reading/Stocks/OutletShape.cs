@@ -10,7 +10,7 @@ internal static class OutletShape
     {
         var numbers = keys.Needed("outlet", Written.Numbers, "Which outlets, each a circuit.");
         var connector = keys.Needed("connector", Written.Name, "What plugs in.");
-        var phase = keys.Defaulted("phase", Written.Name, "", "Which phase it is on.", "the only one");
+        var phase = keys.Defaulted("phase", Written.Name, "", "Which phase it is on: L1; between two of them L1-L2, with the neutral L1-L2-N.", "the only one, or all");
         var device = keys.Defaulted("device", Written.Name, "", "Protective device and curve.", "not said");
         var rating = keys.Asked("rating", Written.Current, "What the device allows.");
         var residual = keys.Asked("residual", Written.Current, "Rated residual current.");

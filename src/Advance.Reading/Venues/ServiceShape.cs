@@ -24,7 +24,11 @@ internal static class ServiceShape
         var residual = keys.Asked("residual-protection", Written.Current, "Rated residual current; what is not known is never none.");
         var shared = keys.Any("shared-with", Written.Table(OtherLoad), "What else hangs on it.");
         var behind = keys.Open("behind", Written.Text, "What it runs through, such as a sound limiter.");
+        var dropUsed = keys.Open("drop-used", Written.Percentage, "Voltage drop used up before it, from the origin of the installation.");
         return row => new Service(
-            row.Name, place(row), supply(row), rating(row), connector(row), earthing(row), residual(row), shared(row), behind(row), row.At);
+            row.Name, place(row), supply(row), rating(row), connector(row), earthing(row), residual(row), shared(row), behind(row), row.At)
+        {
+            DropUsed = dropUsed(row),
+        };
     });
 }
