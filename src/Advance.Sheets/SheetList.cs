@@ -21,6 +21,7 @@ internal static class SheetList
         ("supply-request", SupplyRequestViews.Of),
         ("one-line", OneLineViews.Of),
         ("distribution", DistributionViews.Of),
+        ("phase-summary", PhaseSummaryViews.Of),
         ("circuit-cards", CircuitCardsViews.Of),
         ("system", SystemViews.Of),
         ("drive", DriveViews.Of),

@@ -12,6 +12,9 @@ namespace Advance.Planning;
 /// <param name="InStates">In use, in each show state.</param>
 public sealed record LegUse(string Leg, Figure<ElectricCurrent> InUse, ShowState State, Figure<ElectricCurrent> AtMost, IReadOnlyList<Figure<ElectricCurrent>> InStates)
 {
+    /// <summary>The worst state in words: <c>sound check</c>.</summary>
+    public string StateInWords => StateShares.Word(State);
+
     /// <summary>In use, as a share of what the place may carry; unknown where either is.</summary>
     public required Figure<Ratio> OfLimit { get; init; }
 }

@@ -102,13 +102,20 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
         return line with
         {
             Feeds = Cell.Of(circuit.Chain.Name) with { Strong = !line.IsStrip },
-            Chain = circuit.Chain.Loads.Count > 1 ? Cell.Of(string.Join(" → ", circuit.Chain.Loads.Select(load => load.Name))) : Cell.Blank,
+            Chain = circuit.Chain.Loads.Count > 1 ? Cell.Of(string.Join(" → ", circuit.Chain.Loads.Select(load => Short(load, circuit.Chain)))) : Cell.Blank,
             Where = circuit.Chain.First.Spot is { } spot ? cells.Of(spot) : Cell.Blank,
             Lead = leads.Lead(link),
             Size = SizeOf(link),
             Drop = voltage is null ? Cell.Blank : cells.Amount(voltage.Drop, ratio => ratio.Percent, 1),
             AtEnd = voltage is null ? Cell.Blank : cells.Amount(voltage.AtEnd, potential => potential.Volts, 1),
         };
+    }
+
+    // Main SR 1 of Main SR is 1; Fixture 5, LX SL of LX SL is Fixture 5.
+    private static string Short(PowerLoad load, PowerChain chain)
+    {
+        var name = load.Name.Replace($", {chain.Name}", "", StringComparison.Ordinal);
+        return name.StartsWith(chain.Name + " ", StringComparison.Ordinal) ? name[(chain.Name.Length + 1)..] : name;
     }
 
     private Link? LinkTo(SupplyPoint fed) => plan.Links.FirstOrDefault(link => link.Carries == LeadCells.Mains && link.To.Port.Device == fed.Name);

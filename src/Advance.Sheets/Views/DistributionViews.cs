@@ -78,6 +78,12 @@ internal sealed class DistributionViews
             yield return new PairView(use.Leg.Length > 0 ? $"{use.Leg} at most" : "At most", cells.WithUnit(use.AtMost));
         }
 
+        if (box.Neutral is { InUse: var neutral })
+        {
+            var cell = cells.WithUnit(neutral.Current);
+            yield return new PairView("Neutral", cell with { Text = $"{cell.Text}, {neutral.Words}", Strong = true });
+        }
+
         yield return new PairView("May carry", cells.WithUnit(box.Limit));
         yield return new PairView("Leakage", cells.WithUnit(box.Leakage));
         yield return new PairView("All started at once", cells.WithUnit(box.Inrush));

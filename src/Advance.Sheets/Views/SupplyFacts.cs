@@ -15,7 +15,7 @@ internal sealed class SupplyFacts(Plan plan)
         yield return new PairView("Supply", cells.Of(service.Supply));
         yield return new PairView("Device", cells.Of(service.Rating));
         yield return new PairView("Earthing", Asked(cells.Of(service.Earthing)));
-        yield return new PairView("Residual device", Asked(cells.Of(service.ResidualProtection)));
+        yield return new PairView("Residual device", Asked(Residual(service)));
         yield return new PairView("Loop at inlet", new Cell("not known, so not judged") { Verdict = Verdict.CannotBeJudged });
         if (service.Behind is { } behind)
         {
@@ -27,6 +27,11 @@ internal sealed class SupplyFacts(Plan plan)
             yield return new PairView("Also on it", Cell.Of(string.Join(", ", service.SharedWith.Select(other => $"{other.What}{(cells.Of(other.InUse) is { Text.Length: > 0 } draw ? " " + draw.Text : "")}"))));
         }
     }
+
+    // Always in mA, as it stands on the device.
+    private Cell Residual(Service service) => cells.Of(service.ResidualProtection) is var cell && service.ResidualProtection.Is(out var trips)
+        ? cell with { Text = $"{Cells.Amount(trips.Milliamperes, 0).Text} mA" }
+        : cell;
 
     private static Cell Asked(Cell cell) => cell.Text.Length == 0 ? cell with { Text = "not known", Verdict = Verdict.CannotBeJudged } : cell;
 }

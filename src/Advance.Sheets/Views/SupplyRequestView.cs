@@ -18,8 +18,12 @@ public sealed record SupplyRequestView(IReadOnlyList<SupplyRequestView.Service> 
         IReadOnlyList<PairView> Told,
         IReadOnlyList<Load> Hangs,
         IReadOnlyList<FindingView> Findings,
-        Cell RestsOn);
+        Cell RestsOn)
+    {
+        /// <summary>Whether it has several legs.</summary>
+        public bool HasLegs => Hangs.Any(load => !load.Leg.IsBlank);
+    }
 
     /// <summary>A circuit of ours.</summary>
-    public sealed record Load(Cell Circuit, Cell Feeds, Cell InUse, Cell AtMost);
+    public sealed record Load(Cell Circuit, Cell Leg, Cell Feeds, Cell InUse, Cell AtMost);
 }

@@ -27,6 +27,7 @@ internal static class SupplyRequestViews
                     new PairView(Named("In use, with all", use.Leg), cells.WithUnit(use.InUse) with { Strong = true }),
                     new PairView(Named("At most, with all", use.Leg), cells.WithUnit(use.AtMost)),
                 }),
+                .. point.Neutral is { InUse: var neutral } ? [new PairView("Neutral, worst", cells.WithUnit(neutral.Current) with { Strong = true })] : Array.Empty<PairView>(),
                 new PairView("Started at once", cells.WithUnit(point.Inrush)),
                 new PairView("Leakage", cells.WithUnit(point.Leakage)),
             ],
@@ -38,6 +39,7 @@ internal static class SupplyRequestViews
 
     private static SupplyRequestView.Load LoadOf(Circuit circuit, Cells cells) => new(
         Cell.Of(circuit.Name),
+        Cell.Of(string.Join(", ", circuit.Outlet.Legs.Select(use => use.Leg).Where(leg => leg.Length > 0))),
         Cell.Of(circuit.Chain.Name),
         cells.Amount(circuit.Use.InUse, Amperes, 1) with { Strong = true },
         cells.Amount(circuit.Use.AtMost, Amperes, 1));
