@@ -35,11 +35,10 @@ internal sealed class OneLineDrawing
     public static Scene Draw(Plan plan, int first, int count)
     {
         var drawing = new OneLineDrawing();
-        var trees = OneLineTree.Part(new OneLineTree(plan).All(), first, count).ToList();
-        drawing.MeasureAll(trees);
         var row = 0.0;
-        foreach (var tree in trees)
+        foreach (var tree in OneLineTree.Part(OneLineParts.Of(plan), first, count))
         {
+            drawing.Measure([tree]);
             drawing.Place(tree, 0, row);
             row += RowsOf(tree);
         }
@@ -47,16 +46,22 @@ internal sealed class OneLineDrawing
         return new Scene("Services, distributions, circuits and loads as one line", [new Layer("lines", drawing.lines), new Layer("boxes", drawing.boxes)]) { Scaling = Scaling.Diagram };
     }
 
-    /// <summary>How wide the whole of it is, in mm of the paper.</summary>
-    public static double WidthOf(Plan plan)
+    /// <summary>How wide the widest of them is, in mm of the paper.</summary>
+    public static double WidthOf(IEnumerable<OneLineNode> trees) => trees.Select(tree =>
     {
         var drawing = new OneLineDrawing();
-        drawing.MeasureAll(new OneLineTree(plan).All());
+        drawing.Measure([tree]);
         return drawing.widths.Sum() + drawing.leads.Sum();
-    }
+    }).DefaultIfEmpty().Max();
 
-    private void MeasureAll(IEnumerable<OneLineNode> trees)
+    /// <summary>How high they are one under the other, in mm of the paper.</summary>
+    public static double HeightOf(IEnumerable<OneLineNode> trees) => Row * trees.Sum(RowsOf);
+
+    // Columns are those of the tree alone: a wide one makes no narrow one wider.
+    private void Measure(IEnumerable<OneLineNode> trees)
     {
+        widths.Clear();
+        leads.Clear();
         foreach (var tree in trees)
         {
             Measure(tree, 0);

@@ -8,6 +8,9 @@ namespace Advance.Sheets.Drawings;
 /// <param name="Children">What hangs on it, in order.</param>
 internal sealed record OneLineNode(string Id, IReadOnlyList<string> Lines, IReadOnlyList<string> Lead, OneLineLook Looks, IReadOnlyList<OneLineNode> Children)
 {
+    /// <summary>What it is called where it is named apart from what it belongs to: <c>PD1 outlet 3</c>.</summary>
+    public string Name { get; init; } = Lines[0];
+
     /// <summary>How many ends it has: itself, where nothing hangs on it.</summary>
     public int Ends => Children.Count == 0 ? 1 : Children.Sum(child => child.Ends);
 }

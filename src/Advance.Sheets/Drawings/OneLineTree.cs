@@ -36,7 +36,7 @@ internal sealed class OneLineTree(Plan plan)
     {
         var service = point.Service!;
         var earthing = service.Earthing.Is(out var system) ? system : "earthing not known";
-        var residual = service.ResidualProtection.Is(out var trips) ? (trips.Amperes > 0 ? $"RCD {speech.Say(trips)}" : "no RCD") : "RCD not known";
+        var residual = service.ResidualProtection.Is(out var trips) ? (trips.Amperes > 0 ? $"RCD {Milliamperes(trips)}" : "no RCD") : "RCD not known";
         var supply = service.Supply.Is(out var arrives) ? arrives.ToString() : "supply not known";
         return new OneLineNode(
             point.Address.Text,
@@ -70,16 +70,18 @@ internal sealed class OneLineTree(Plan plan)
             .Select(one => OutletOf(one.Outlet, one.End));
     }
 
-    private OneLineNode OutletOf(SupplyPoint outlet, OneLineNode end)
+    private static OneLineNode OutletOf(SupplyPoint outlet, OneLineNode end)
     {
         var number = outlet.Kind == PowerNodeKind.Link ? "link" : $"{outlet.Number}";
         var leg = outlet.Row is { Phase.Length: > 0 } phased ? $"{number} {phased.Phase}" : number;
         return outlet.Row is { Device.Length: > 0 } row
-            ? new OneLineNode(outlet.Address.Text, [leg, $"{row.Device}{Residual(outlet)}"], [], OneLineLook.Device, [end])
-            : new OneLineNode(outlet.Address.Text, [leg], [], OneLineLook.Outlet, [end]);
+            ? new OneLineNode(outlet.Address.Text, [leg, $"{row.Device}{Residual(outlet)}"], [], OneLineLook.Device, [end]) { Name = outlet.Name }
+            : new OneLineNode(outlet.Address.Text, [leg], [], OneLineLook.Outlet, [end]) { Name = outlet.Name };
     }
 
-    private string Residual(SupplyPoint outlet) => outlet.Row!.Residual.Is(out var trips) && trips.Amperes > 0 ? $" {speech.Say(trips)}" : "";
+    private static string Residual(SupplyPoint outlet) => outlet.Row!.Residual.Is(out var trips) && trips.Amperes > 0 ? $" {Milliamperes(trips)}" : "";
+
+    private static string Milliamperes(UnitsNet.ElectricCurrent trips) => $"{Numbers.Plain(trips.Milliamperes, 0)} mA";
 
     private OneLineNode LoadOf(Circuit circuit) => new(
         circuit.Chain.Address.Text + "/end",
