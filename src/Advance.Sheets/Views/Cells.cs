@@ -90,8 +90,12 @@ internal sealed class Cells(Plan plan)
         return Cell.Number(amount, amount.ToString($"F{digits}", System.Globalization.CultureInfo.InvariantCulture));
     }
 
-    /// <summary>Where something stands.</summary>
-    public Cell Of(Spot spot) => Of<Domain.Places.Place>(new Domain.Places.Place.AtPoint(UnitsNet.Length.FromMeters(spot.X), UnitsNet.Length.FromMeters(spot.Y), Z: null));
+    /// <summary>Where something stands: <c>SL 8 US 4.4</c>. The unit stands in the head, so that a line stays a line.</summary>
+    public Cell Of(Spot spot)
+    {
+        var place = new Domain.Places.Place.AtPoint(UnitsNet.Length.FromMeters(spot.X), UnitsNet.Length.FromMeters(spot.Y), Z: null);
+        return Cell.Of(PlaceWords.Of(place, speech).Replace($" {LengthUnit}", "", StringComparison.Ordinal));
+    }
 
     /// <summary>The unit of <see cref="Mass"/>.</summary>
     public string MassUnit => speech.Units == UnitSystem.Metric ? "kg" : "lb";

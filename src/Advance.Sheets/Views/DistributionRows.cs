@@ -91,7 +91,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
     {
         Feeds = Cell.Of(fed.Name) with { Strong = true },
         Chain = HasOwnSheet(fed) ? Cell.Of("has a sheet of its own") : Cell.Blank,
-        Where = fed.Device is { } device ? cells.Of(device.Place) : Cell.Blank,
+        Where = plan.Power.Things.FirstOrDefault(thing => thing.Address == fed.Address)?.Spot is { } spot ? cells.Of(spot) with { Tbc = fed.Device?.Place?.Doubt is null ? null : "" } : Cell.Blank,
         Lead = leads.Lead(link),
         Size = SizeOf(link),
     };

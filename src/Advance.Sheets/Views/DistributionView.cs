@@ -7,6 +7,7 @@ namespace Advance.Sheets.Views;
 /// <param name="Rows">Its outlets, by number, those of a strip under the outlet that feeds it.</param>
 /// <param name="Totals">Legs, leakage, what is spare.</param>
 /// <param name="Findings">What rules say about it and what carries it.</param>
+/// <param name="Unit">Of places.</param>
 /// <param name="Mark">The share of a device's rating that the company allows itself, from 0 to 1.</param>
 /// <param name="HasDevices">Whether outlets have devices of their own.</param>
 /// <param name="HasLegs">Whether its outlets hang on several legs, with one neutral.</param>
@@ -20,6 +21,7 @@ public sealed record DistributionView(
     IReadOnlyList<DistributionView.Row> Rows,
     IReadOnlyList<PairView> Totals,
     IReadOnlyList<FindingView> Findings,
+    string Unit,
     string Mark,
     bool HasDevices,
     bool HasLegs,

@@ -44,6 +44,7 @@ internal sealed class DistributionViews
             [.. rows.Of(box)],
             [.. Totals(box, strips)],
             FindingViews.Heavy(plan, finding => box.Upwards.Concat(strips).Any(point => FindingViews.IsAt(finding, point.Address.Text))),
+            cells.LengthUnit,
             Share(plan.Brief.Company.Policies.CircuitUse / 100),
             outlets.Any(row => row.Device.Length > 0),
             box.Legs.Count > 1,

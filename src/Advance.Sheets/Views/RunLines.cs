@@ -1,4 +1,3 @@
-using Advance.Domain.Places;
 using Advance.Domain.Wording;
 using Advance.Paper.Tree;
 using Advance.Planning;
@@ -32,10 +31,7 @@ internal sealed class RunLines(Plan plan, Cells cells)
     // From box to box in a chain: they stand beside each other.
     private static bool IsHop(Run run) => run.Link is { From.Port.Number: null, To.Port.Number: null } && run.Link.From.Port.Kind == Domain.Facts.PortKind.Link;
 
-    // Metres stand in the head, so that a line stays a line.
-    private Cell PlaceOf(LinkEnd end) => end is { Port.Number: null, Spot: { } spot }
-        ? Cell.Of(PlaceWords.Of(new Place.AtPoint(UnitsNet.Length.FromMeters(spot.X), UnitsNet.Length.FromMeters(spot.Y), null), speech).Replace(" m", "", StringComparison.Ordinal))
-        : Cell.Blank;
+    private Cell PlaceOf(LinkEnd end) => end is { Port.Number: null, Spot: { } spot } ? cells.Of(spot) : Cell.Blank;
 
     private static string RouteOf(Run run)
     {
