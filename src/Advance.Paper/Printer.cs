@@ -27,8 +27,10 @@ public static class Printer
         {
             var laid = DocumentLayout.LayOut(document, FaceSet.Of(options.Fonts, faults), options.Words, faults);
             pages = laid.Pages.Count;
-            html = options.Html ? HtmlWriter.Write(document, laid, options) : null;
+            // The page only reads what was laid out. The PDF shapes the numbers of its pages too, with shapers that the page has no part in.
+            var page = options.Html ? Task.Run(() => HtmlWriter.Write(document, laid, options)) : null;
             pdf = options.Pdf ? PdfWriter.Write(document, laid) : null;
+            html = page?.GetAwaiter().GetResult();
         }
 
         var workbook = book?.GetAwaiter().GetResult();

@@ -14,7 +14,7 @@ internal sealed class Composer
 
     private readonly Plan plan;
     private readonly PackageRequest request;
-    private readonly TemplateEngine engine;
+    private readonly TemplateLibrary library;
     private readonly IReadOnlyList<Drawing> drawings;
     private readonly List<string> faults = [];
     private readonly HashSet<string> readers = new(StringComparer.Ordinal);
@@ -24,7 +24,7 @@ internal sealed class Composer
     {
         this.plan = plan;
         this.request = request;
-        engine = new TemplateEngine(TemplateLibrary.Shipped.With(company.Templates));
+        library = TemplateLibrary.Shipped.With(company.Templates);
         drawings = DrawingList.Of(plan);
     }
 
@@ -34,13 +34,11 @@ internal sealed class Composer
 
     private Composition Compose()
     {
-        var printed = SheetList.Others
-            .Select(entry => (entry.Template, View: entry.View(plan)))
-            .Where(entry => entry.View is not null)
-            .Select(entry => Print(entry.Template, entry.View!))
-            .ToList();
+        // An engine is for one thread: each has its own, and reads for itself the templates that it comes to need.
+        using var engines = new ThreadLocal<TemplateEngine>(() => new TemplateEngine(library));
+        var printed = PrintSideBySide(engines).Select(Take).ToList();
         var contents = printed.SelectMany(part => Contents(part.Sheets)).ToList();
-        printed.Insert(0, Print(SheetList.DaySheet, DaySheetViews.Of(plan, contents, request.ShowsPrivate)));
+        printed.Insert(0, Take(Print(engines, SheetList.DaySheet, DaySheetViews.Of(plan, contents, request.ShowsPrivate))));
         CheckRequest();
 
         var furniture = new Furniture(plan);
@@ -62,9 +60,24 @@ internal sealed class Composer
         ? [new DaySheetView.ContentsLine(sheets[0].Id, $"{sheets[0].Title} to {sheets[^1].Title}", sheets[0].For)]
         : sheets.Select(sheet => new DaySheetView.ContentsLine(sheet.Id, sheet.Title, sheet.For));
 
-    private (string Template, object View, IReadOnlyList<MarkedUpSheet> Sheets) Print(string template, object view)
+    // Views, drawings and what is read are functions of the plan, which nobody changes; they stay in the order of the list.
+    private IEnumerable<Printed> PrintSideBySide(ThreadLocal<TemplateEngine> engines)
     {
-        var read = SheetReader.Read(engine.Render($"sheets/{template}.html", view), drawings);
+        var all = new Printed?[SheetList.Others.Count];
+        Parallel.For(0, all.Length, index =>
+        {
+            var (template, view) = SheetList.Others[index];
+            all[index] = view(plan) is { } made ? Print(engines, template, made) : null;
+        });
+        return all.OfType<Printed>();
+    }
+
+    private Printed Print(ThreadLocal<TemplateEngine> engines, string template, object view) =>
+        new(template, view, SheetReader.Read(engines.Value!.Render($"sheets/{template}.html", view), drawings));
+
+    private (string Template, object View, IReadOnlyList<MarkedUpSheet> Sheets) Take(Printed printed)
+    {
+        var (template, view, read) = printed;
         faults.AddRange(read.Faults.Select(fault => fault.ToString()));
         foreach (var sheet in read.Sheets)
         {
@@ -94,4 +107,6 @@ internal sealed class Composer
             faults.Add($"There is no reader {reader}. {NearestName.Cure(reader, [.. readers.Order(StringComparer.Ordinal)])}".TrimEnd());
         }
     }
+
+    private sealed record Printed(string Template, object View, SheetsRead Read);
 }

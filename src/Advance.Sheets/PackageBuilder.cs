@@ -7,6 +7,10 @@ namespace Advance.Sheets;
 /// <summary>The door of this room: from the plan to files.</summary>
 public static class PackageBuilder
 {
+    /// <summary>Wakes up what prints, beside whatever else is done; a package that is built after it or during it is the same, but sooner there.</summary>
+    /// <param name="request">What will be asked for.</param>
+    public static void WakeUp(PackageRequest request) => _ = Task.Run(() => Rehearsal.Run(request));
+
     /// <summary>Builds a package. The same plan and request give the same bytes.</summary>
     /// <param name="plan">The plan; all sheets are printed from it and from nothing else.</param>
     /// <param name="request">Which sheets, for whom, in which formats.</param>
@@ -22,6 +26,7 @@ public static class PackageBuilder
 
         // They need no layout, and their library is slow to wake up: they are written beside the rest.
         var books = request.Formats.Contains("xlsx") ? composed.Workbooks.Select(book => (book.Name, Printing: Task.Run(() => Printer.Print(book.Document, BookAlone)))).ToList() : [];
+        var json = request.Formats.Contains("json") ? Task.Run(() => PlanJson.Write(plan, composed.Views)) : null;
         var printing = Printer.Print(composed.Document, Options(request, company));
         var files = new List<(string Name, ReadOnlyMemory<byte> Bytes)>();
         Add(files, "package.pdf", printing.Pdf);
@@ -33,7 +38,7 @@ public static class PackageBuilder
         }
 
         Add(files, "package.html", printing.Html is { } html ? Encoding.UTF8.GetBytes(html) : null);
-        Add(files, "plan.json", request.Formats.Contains("json") ? PlanJson.Write(plan, composed.Views) : null);
+        Add(files, "plan.json", json?.GetAwaiter().GetResult());
         if (files.Count == 0)
         {
             return new Package([], composed.Titles, ["None of these sheets goes into a workbook. Ask for pdf, html or json, or for more sheets."]);
@@ -44,7 +49,7 @@ public static class PackageBuilder
 
     private static PrintOptions BookAlone { get; } = new() { Pdf = false, Html = false };
 
-    private static PrintOptions Options(PackageRequest request, CompanyFolder company) => new()
+    internal static PrintOptions Options(PackageRequest request, CompanyFolder company) => new()
     {
         Pdf = request.Formats.Contains("pdf"),
         Html = request.Formats.Contains("html"),

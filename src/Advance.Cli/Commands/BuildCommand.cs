@@ -44,6 +44,7 @@ internal static class BuildCommand
 
     private static int Build(Terminal terminal, string gig, string? output, PackageRequest request, bool strict)
     {
+        PackageBuilder.WakeUp(request);
         var planned = Planned.From(gig);
         if (planned.Plan is not { } plan || (strict && plan.IsStopped))
         {

@@ -28,7 +28,8 @@ internal sealed record DocumentLayout(
     /// </summary>
     public static DocumentLayout LayOut(Document document, FaceSet faces, Wording words, Faults faults)
     {
-        var first = new Pass(document, faces, words, faults, Ids.Of(document, faults)).LayOut();
+        var known = new KnownWords();
+        var first = new Pass(document, faces, words, faults, Ids.Of(document, faults), known).LayOut();
         var laid = first;
         for (var i = 0; i < MostPasses; i++)
         {
@@ -37,7 +38,7 @@ internal sealed record DocumentLayout(
                 return laid;
             }
 
-            var again = new Pass(document, faces, words, faults, Ids.Of(document, new Faults())) { Before = laid, Numbers = laid.PageOf }.LayOut();
+            var again = new Pass(document, faces, words, faults, Ids.Of(document, new Faults()), known) { Before = laid, Numbers = laid.PageOf }.LayOut();
             if (Same(again.PageOf, laid.PageOf))
             {
                 return again;
@@ -56,32 +57,48 @@ internal sealed record DocumentLayout(
         one.Count == other.Count && one.All(o => other.TryGetValue(o.Key, out var page) && page == o.Value);
 
     /// <summary>One way through all sheets.</summary>
-    private sealed record Pass(Document Document, FaceSet Faces, Wording Words, Faults Faults, HashSet<string> Ids)
+    private sealed record Pass(Document Document, FaceSet Faces, Wording Words, Faults Faults, HashSet<string> Ids, KnownWords Known)
     {
         /// <summary>Sheets that tell no pages are taken from here; null to lay all of them out.</summary>
         public DocumentLayout? Before { get; init; }
 
         public IReadOnlyDictionary<string, int> Numbers { get; init; } = new Dictionary<string, int>();
 
+        /// <summary>
+        /// Lays the sheets out side by side. A sheet needs nothing of another: each has its shaper, faults and pictures to itself. What they
+        /// share is read only, but for the words that were shaped. What came of them is put together in the order of the document.
+        /// </summary>
         public DocumentLayout LayOut()
         {
-            var shaper = new Shaper(Faces, Faults);
-            var targets = new Targets(Ids, Faults) { Pages = Numbers };
-            var sheets = new List<IReadOnlyList<Page>>();
+            var laid = new LaidSheet[Document.Sheets.Count];
+            Parallel.For(0, laid.Length, i => laid[i] = LayOut(i));
             var pictures = new Dictionary<Scene, SetPicture>(Before?.Pictures ?? new Dictionary<Scene, SetPicture>(), ReferenceEqualityComparer.Instance);
-            foreach (var sheet in Document.Sheets)
+            foreach (var (scene, picture) in laid.SelectMany(sheet => sheet.Pictures))
             {
-                Faults.Sheet = sheet.Id;
-                var before = Before?.Sheets[sheets.Count];
-                sheets.Add(before is not null && !before.Any(TellsPages)
-                    ? before
-                    : new SheetLayout(sheet, shaper, targets, Words, Faults).LayOut(pictures));
+                pictures[scene] = picture;
             }
 
-            Faults.Sheet = "";
-            return new DocumentLayout(sheets, pictures, DocumentLayout.Numbers(sheets)) { Shaper = shaper };
+            // A word with a letter that no font has is told once, however many sheets it stands on.
+            var told = new HashSet<string>(StringComparer.Ordinal);
+            Faults.AddRange(laid.SelectMany(sheet => sheet.Faults.All).Where(fault => fault.Kind != FaultKind.MissingGlyph || told.Add(fault.Text)));
+            var sheets = laid.Select(sheet => sheet.Pages).ToList();
+            return new DocumentLayout(sheets, pictures, DocumentLayout.Numbers(sheets)) { Shaper = new Shaper(Faces, Faults, Known) };
+        }
+
+        private LaidSheet LayOut(int index)
+        {
+            var sheet = Document.Sheets[index];
+            var faults = new Faults { Sheet = sheet.Id };
+            var pictures = new Dictionary<Scene, SetPicture>(ReferenceEqualityComparer.Instance);
+            var before = Before?.Sheets[index];
+            var pages = before is not null && !before.Any(TellsPages)
+                ? before
+                : new SheetLayout(sheet, new Shaper(Faces, faults, Known), new Targets(Ids, faults) { Pages = Numbers }, Words, faults).LayOut(pictures);
+            return new LaidSheet(pages, pictures, faults);
         }
     }
+
+    private sealed record LaidSheet(IReadOnlyList<Page> Pages, IReadOnlyDictionary<Scene, SetPicture> Pictures, Faults Faults);
 
     private static Dictionary<string, int> Numbers(List<IReadOnlyList<Page>> sheets)
     {

@@ -10,7 +10,9 @@ internal sealed class Face
 {
     // Pinned for the life of the face: HarfBuzz and Skia both read from it without copying.
     private readonly byte[] bytes;
+    // Nobody changes it once it is open. Then threads may share it: what the library makes when first asked it puts in place atomically.
     private readonly HbFont font;
+
     private Face(string name, byte[] bytes, HbFont font, int unitsPerEm)
     {
         this.bytes = bytes;

@@ -7,6 +7,9 @@ namespace Advance.Paper.Setting;
 /// <param name="IsRightToLeft">True for scripts such as Hebrew and Arabic.</param>
 internal sealed record ShapedWord(string Text, byte[] Utf8, ShapedRun[] Runs, bool IsRightToLeft)
 {
+    /// <summary>Which of its letters no font has, in words; empty where all have one.</summary>
+    public string[] Lacks { get; init; } = [];
+
     /// <summary>Width in 1/1000 pt at a size in 1/1000 pt.</summary>
     public int Width(int size)
     {

@@ -5,7 +5,7 @@ using Buffer = HarfBuzzSharp.Buffer;
 
 namespace Advance.Paper.Setting;
 
-/// <summary>Shapes words, each one once in a printing. Not for use by two threads at a time.</summary>
+/// <summary>Shapes words, each one once in a printing. Not for use by two threads at a time; several may share what they know.</summary>
 internal sealed class Shaper : IDisposable
 {
     // Figures of one width line up in columns; contextual alternates would turn "10x4" and "->" into something else than was written.
@@ -22,15 +22,17 @@ internal sealed class Shaper : IDisposable
     private readonly FaceSet faces;
     private readonly Faults faults;
     private readonly Buffer buffer = new();
-    private readonly Dictionary<string, ShapedWord>.AlternateLookup<ReadOnlySpan<char>> regular;
-    private readonly Dictionary<string, ShapedWord>.AlternateLookup<ReadOnlySpan<char>> strong;
+    private readonly KnownWords known;
 
-    public Shaper(FaceSet faces, Faults faults)
+    /// <summary>A shaper.</summary>
+    /// <param name="faces">The fonts.</param>
+    /// <param name="faults">Takes up which letters no font has.</param>
+    /// <param name="known">Words that need not be shaped again; null for none.</param>
+    public Shaper(FaceSet faces, Faults faults, KnownWords? known = null)
     {
         this.faces = faces;
         this.faults = faults;
-        regular = new Dictionary<string, ShapedWord>(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
-        strong = new Dictionary<string, ShapedWord>(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
+        this.known = known ?? new KnownWords();
     }
 
     /// <summary>Shapes a word.</summary>
@@ -38,14 +40,14 @@ internal sealed class Shaper : IDisposable
     /// <param name="isStrong">True for the bold weight.</param>
     public ShapedWord Shape(ReadOnlySpan<char> word, bool isStrong)
     {
-        var known = isStrong ? strong : regular;
-        if (known.TryGetValue(word, out var shaped))
+        var shaped = known.Find(word, isStrong) ?? known.Keep(ShapeNew(word.ToString(), isStrong), isStrong);
+        // Told by whoever uses the word and not by whoever happened to shape it first.
+        foreach (var fault in shaped.Lacks)
         {
-            return shaped;
+            faults.Add(FaultKind.MissingGlyph, fault);
         }
 
-        var text = word.ToString();
-        return known[word] = ShapeNew(text, isStrong);
+        return shaped;
     }
 
     /// <summary>Width of a space in 1/1000 pt at a size in 1/1000 pt.</summary>
@@ -62,7 +64,8 @@ internal sealed class Shaper : IDisposable
         var runs = new List<ShapedRun>();
         var rightToLeft = false;
         var byteStart = 0;
-        foreach (var (start, length, face) in ByFace(text, isStrong))
+        var lacks = new List<string>();
+        foreach (var (start, length, face) in ByFace(text, isStrong, lacks))
         {
             var part = text.AsSpan(start, length);
             runs.Add(ShapePart(part, face, byteStart, out var partIsRightToLeft));
@@ -75,7 +78,7 @@ internal sealed class Shaper : IDisposable
             runs.Reverse();
         }
 
-        return new ShapedWord(text, Encoding.UTF8.GetBytes(text), [.. runs], rightToLeft);
+        return new ShapedWord(text, Encoding.UTF8.GetBytes(text), [.. runs], rightToLeft) { Lacks = [.. lacks] };
     }
 
     private ShapedRun ShapePart(ReadOnlySpan<char> part, Face face, int byteStart, out bool isRightToLeft)
@@ -129,13 +132,13 @@ internal sealed class Shaper : IDisposable
     }
 
     /// <summary>Cuts a word where another font has to step in; what is written as one letter stays in one font.</summary>
-    private List<(int Start, int Length, Face Face)> ByFace(string text, bool isStrong)
+    private List<(int Start, int Length, Face Face)> ByFace(string text, bool isStrong, List<string> lacks)
     {
         var parts = new List<(int Start, int Length, Face Face)>(1);
         for (var at = 0; at < text.Length;)
         {
             var length = StringInfo.GetNextTextElementLength(text, at);
-            var face = FaceFor(text, at, length, isStrong);
+            var face = FaceFor(text, at, length, isStrong, lacks);
             if (parts.Count > 0 && ReferenceEquals(parts[^1].Face, face))
             {
                 parts[^1] = parts[^1] with { Length = parts[^1].Length + length };
@@ -151,7 +154,7 @@ internal sealed class Shaper : IDisposable
         return parts;
     }
 
-    private Face FaceFor(string text, int at, int length, bool isStrong)
+    private Face FaceFor(string text, int at, int length, bool isStrong, List<string> lacks)
     {
         if (!Rune.TryGetRuneAt(text, at, out var rune))
         {
@@ -163,7 +166,7 @@ internal sealed class Shaper : IDisposable
             return face;
         }
 
-        faults.Add(FaultKind.MissingGlyph, $"No font has the letter {text.Substring(at, length)} (U+{rune.Value:X4}) in \"{text}\".");
+        lacks.Add($"No font has the letter {text.Substring(at, length)} (U+{rune.Value:X4}) in \"{text}\".");
         return faces.Primary(isStrong);
     }
 }
