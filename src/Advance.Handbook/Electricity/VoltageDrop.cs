@@ -6,6 +6,9 @@ namespace Advance.Handbook;
 /// <summary>Voltage drop in cables. Never add or compare volts to neutral with volts between lines: percentages are on one base.</summary>
 public static class VoltageDrop
 {
+    /// <summary>Reactance of one conductor of a cable whose reactance nobody knows, 0.08 mΩ/m. Source: <see cref="Iec60364.AnnexG"/>.</summary>
+    public static readonly ResistancePerLength UnknownReactance = ResistancePerLength.FromOhmsPerKilometre(0.08);
+
     /// <summary>
     /// What counts of resistance and reactance at a power factor: <c>z = r · cos φ + x · sin φ</c>. Source: <see cref="Nec.Table9"/>,
     /// <see cref="Iec60364.AnnexG"/>. For direct current, and for small cables near unity, it is the resistance.

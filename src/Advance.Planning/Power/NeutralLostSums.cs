@@ -19,12 +19,12 @@ internal sealed class NeutralLostSums(NeutralSums neutrals)
 
     private static readonly Figure<Angle> None = new(Angle.Zero, Doubts.None, Reason.Derived.It);
 
-    /// <summary>Of a place with more than one leg; null where nothing returns through the neutral.</summary>
+    /// <summary>Of a place with more than one leg; null where loads return through the neutral from one leg at most: they go out, and that is all.</summary>
     public NeutralLost? Of(PowerNode node)
     {
         var states = StateShares.States.Select(state => (State: state, Terms: TermsOf(node, state))).ToList();
         var worst = states.MaxBy(one => Highest(node, one.Terms));
-        return worst.Terms.TrueForAll(term => term.Draw.Current.Value is { Amperes: 0 })
+        return worst.Terms.Where(term => term.Draw.Current.Value is not { Amperes: 0 }).DistinctBy(term => term.Line).Count() < 2
             ? null
             : new NeutralLost(worst.State, [.. LegsOf(node, worst.State, worst.Terms, states.SelectMany(one => one.Terms).Aggregate(Doubts.None, (sum, term) => sum.With(term.Draw.Current.RestsOn).With(term.Facts.RestsOn)))]);
     }

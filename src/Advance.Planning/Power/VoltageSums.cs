@@ -1,80 +1,73 @@
 using Advance.Domain;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
-using Advance.Domain.Stocks;
-using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
 
-/// <summary>Works out voltage drop lead by lead, from the service through feeders and outlets to the end of each chain.</summary>
+/// <summary>
+/// Works out voltages leg by leg, from the service through feeders and outlets to the end of each chain: phasors, with the neutral as a branch of
+/// its own, currents constant. Everything on and a leg alone are tried for the drop, every set of legs for a rise.
+/// </summary>
 internal sealed class VoltageSums(Brief brief, PowerPlan power, CablePlan cables)
 {
-    private static readonly Figure<ElectricResistance> Unknown = new(null, Doubts.None, Reason.Derived.It);
+    private readonly DropSegments segments = new(brief, power, cables);
 
-    /// <summary>All circuits.</summary>
+    /// <summary>All circuits, and all distributions on several legs.</summary>
     public VoltagePlan All()
     {
         var circuits = power.Circuits.Select(VoltageOf).ToList();
-        return new VoltagePlan(circuits, [.. circuits.SelectMany(circuit => circuit.Figures)]);
+        var points = power.Distributions.Where(point => point.Lines.Count > 1 && point.FedBy is not null && point.Supply is { Phases: not Phases.Single }).Select(VoltageOf).ToList();
+        return new VoltagePlan(circuits, [.. circuits.SelectMany(circuit => circuit.Figures), .. points.SelectMany(point => point.Figures)]) { Points = points };
     }
 
     private CircuitVoltage VoltageOf(Circuit circuit)
     {
-        var nominal = Nominal(circuit);
-        var drop = Sum.Of($"{circuit.Name}, drop as a share", "u = 100 · ΔU / U", Iec60364.AnnexG)
-            .Put("ΔU", Drop(circuit, $"{circuit.Name}, drop in use", use => use.InUse, load => load.InUse))
-            .Put("U", nominal)
-            .Gives((lost, volts) => Ratio.FromPercent(100 * lost.Volts / volts.Volts));
-        var end = Sum.Of($"{circuit.Name}, voltage at the end", "Uₑ = U - ΔU", Iec60364.AnnexG)
-            .Put("U", nominal)
-            .Put("ΔU", Drop(circuit, $"{circuit.Name}, drop at most", use => use.AtMost, load => load.AtMost))
-            .Gives((volts, lost) => volts - lost);
-        return new CircuitVoltage(circuit, drop, end);
+        var (ways, nominal) = (new VoltageWay(circuit.Name, circuit.Outlet, [.. segments.FeedersTo(circuit.Outlet), .. segments.Chain(circuit)]), Nominal(circuit.Outlet));
+        var (frame, found) = Worst(circuit.Outlet, ways, atMost: false);
+        var (endFrame, end) = Worst(circuit.Outlet, ways, atMost: true);
+        return new CircuitVoltage(circuit, ways.Drop(frame, found, nominal), ways.AtEnd(endFrame, end, nominal))
+        {
+            Leg = frame.Name,
+            Case = frame.Angles.Count == 1 ? "" : found.On == LineSet.All(frame.Angles.Count) ? "everything on" : $"{frame.Name} alone",
+            ByHand = ways.ByHand(frame, found, nominal),
+        };
     }
 
-    private static Figure<ElectricPotential> Nominal(Circuit circuit)
+    private PointVoltage VoltageOf(SupplyPoint point)
     {
-        var doubts = Doubts.Of(circuit.Outlet.Origin?.Supply.Doubt);
-        var volts = circuit.Outlet.Supply?.Voltages[0].Least;
-        return new Figure<ElectricPotential>(volts, doubts, new Reason.Fixed(circuit.Outlet.Origin?.Supply.At ?? circuit.Outlet.At));
+        var (way, nominal) = (new VoltageWay(point.Name, point, segments.FeedersTo(point)), Nominal(point));
+        return new PointVoltage(point, [.. point.Lines.Select(line => LegOf(point, way, new VoltageFrame(LegOf(point, line), [line], point.Angles), nominal))]);
     }
 
-    private Figure<ElectricPotential> Drop(
-        Circuit circuit, string name, Func<LegUse, Figure<ElectricCurrent>> through, Func<PowerLoad, Figure<ElectricCurrent>> drawn)
+    private static LegVoltage LegOf(SupplyPoint point, VoltageWay way, VoltageFrame frame, Figure<ElectricPotential> nominal)
     {
-        var feeders = circuit.Outlet.Upwards.Where(point => point.Kind == PowerNodeKind.Distribution && point.FedBy is not null)
-            .Select(point => Segment($"feeder to {point.Name}", through(Worst(point)), Of(Address.Of("link") / "power" / point.Name)));
-        var loads = circuit.Chain.Loads;
-        var chain = loads.Select((load, index) => Segment(
-            $"lead to {load.Name}", LegSum.Of($"behind {load.Name}", [.. loads.Skip(index).Select(behind => LegDraw.Of(behind, drawn(behind)))]), To(load, isFirst: index == 0)));
-        return Sum.Of(name, "ΔU = Σ ΔUᵢ", Iec60364.AnnexG)
-            .PutAll("ΔUᵢ", feeders.Concat(chain))
-            .Gives(terms => ElectricPotential.FromVolts(terms.Values.Sum(part => part.Volts)));
+        var rise = LineSet.Each(frame.Angles.Count).OrderBy(on => on.Count).Select(on => new DropCase(on, AtMost: true, Rises: true)).MaxBy(found => -way.Lost(frame, found).Real);
+        var lines = point.Angles.Count == 1 ? [] : Names(point, rise.On);
+        return new LegVoltage(
+            frame.Name,
+            way.Drop(frame, new DropCase(LineSet.All(frame.Angles.Count), AtMost: false), nominal),
+            way.Drop(frame, new DropCase(LineSet.Of(frame.Lines), AtMost: false), nominal),
+            way.Rise(frame, rise, nominal),
+            lines);
     }
 
-    private static LegUse Worst(SupplyPoint point) => point.Legs.MaxBy(use => use.InUse.Value?.Amperes ?? double.MaxValue)!;
+    private static List<string> Names(SupplyPoint point, LineSet on) => [.. on.Where(point.Lines.Contains).Select(line => point.Legs[point.Lines.Index().First(one => one.Item == line).Index].Leg)];
 
-    private static Figure<ElectricPotential> Segment(string name, Figure<ElectricCurrent> current, Figure<ElectricResistance> resistance) =>
-        Sum.Of($"drop on {name}", "ΔU = I · R", Iec60364.AnnexG)
-            .Put("I", current)
-            .Put("R", resistance)
-            .Gives((amperes, ohms) => ElectricPotential.FromVolts(amperes.Amperes * ohms.Ohms));
+    // Of several voltages the one that loses most, with everything on or with its own lines alone.
+    private static (VoltageFrame Frame, DropCase Case) Worst(SupplyPoint outlet, VoltageWay way, bool atMost) => Frames(outlet)
+        .SelectMany(frame => new[] { LineSet.All(frame.Angles.Count), LineSet.Of(frame.Lines) }.Distinct().Select(on => (frame, new DropCase(on, atMost))))
+        .MaxBy(one => way.Lost(one.frame, one.Item2).Real);
 
-    private Figure<ElectricResistance> Of(Address link) => cables.Of(link) is { Leads.Count: > 0 } run
-        ? LeadResistance.InRow($"leads of {run.Label}", run.Leads.Select(Lead)) is var row ? row with { RestsOn = row.RestsOn.With(run.Needed.RestsOn) } : Unknown
-        : Unknown;
+    private static IEnumerable<VoltageFrame> Frames(SupplyPoint point) => point.Draws.Count > 0 && point.Draws.All(draw => draw.Wiring.Kind == MainsWiringKind.BetweenLines)
+        ? point.Draws.Select(draw => draw.Wiring.Lines).Distinct().Take(1).Select(lines => new VoltageFrame(string.Join('-', lines.Select(line => LegOf(point, line))), lines, point.Angles))
+        : point.Lines.Select(line => new VoltageFrame(LegOf(point, line), [line], point.Angles));
 
-    // What comes with the unit is in the way too, before it or instead of a lead that was picked.
-    private Figure<ElectricResistance> To(PowerLoad load, bool isFirst)
+    private static string LegOf(SupplyPoint point, int line) => point.Legs[point.Lines.Index().First(one => one.Item == line).Index].Leg;
+
+    private static Figure<ElectricPotential> Nominal(SupplyPoint point)
     {
-        var link = Address.Of("link") / "power" / load.Name;
-        var own = isFirst ? load.Leads.Where(lead => Mating.SocketOf(lead.Value) == load.Inlet).Select(lead => LeadResistance.Of(lead.Key, lead.Value, AtOf(lead.Key))).Take(1).ToList() : [];
-        var isPicked = power.Links.Any(made => made.Address == link);
-        return isPicked ? LeadResistance.InRow($"leads to {load.Name}", [Of(link), .. own]) : LeadResistance.InRow($"lead of {load.Name}", own.Count > 0 ? own : [Unknown]);
+        var doubts = Doubts.Of(point.Origin?.Supply.Doubt);
+        return new Figure<ElectricPotential>(point.Supply?.Voltages[0].Least, doubts, new Reason.Fixed(point.Origin?.Supply.At ?? point.At));
     }
-
-    private static Figure<ElectricResistance> Lead(Kind kind) => LeadResistance.Of(kind.Id, kind.Cable!, kind.At);
-
-    private Mark AtOf(string item) => brief.Stock.Find(item)?.At ?? Mark.Nowhere;
 }
