@@ -6,7 +6,11 @@ internal static class CircuitBounds
     /// <summary>Whether an answer that is best as far as each choice can be priced by itself is best in all.</summary>
     public static bool Prove(CircuitProblem problem, CircuitScore score) =>
         problem.Wishes.Count == 0
-        || (score is { Broken: 0, Dark: 0, Over: 0, Spread: 0 } && score.Use <= LeastUse(problem) && score.Earths <= LeastEarths(problem));
+        || (score is { Broken: 0, Dark: 0, Over: 0, Spread: 0 } && score.Strain <= LeastStrain(problem) && score.Use <= LeastUse(problem) && score.Earths <= LeastEarths(problem));
+
+    // A unit that no breaker there is lets start is no reason to look further.
+    private static long LeastStrain(CircuitProblem problem) =>
+        problem.Wishes.Sum(wish => Allowed(wish).Min(option => CircuitStrain.On(problem.Groups[option.Group], wish)));
 
     private static IEnumerable<CircuitOption> Allowed(CircuitWish wish) => wish.Options.Where(option => !wish.IsFixed || option.Keeps);
 

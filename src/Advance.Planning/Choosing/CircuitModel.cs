@@ -60,11 +60,13 @@ internal sealed class CircuitModel
             : []));
         Minimise(takes.SelectMany((options, wish) => options.Select(take => (take, -(long)problem.Wishes[wish].Units))));
         MinimiseOver();
+        MinimiseStrain();
         Minimise(takes.SelectMany((options, wish) => options.Where((_, rank) => problem.Wishes[wish].Options[rank].Group == problem.Wishes[wish].Earlier).Select(take => (take, -1L))));
         MinimiseEarths();
         MinimiseUse();
         MinimiseSpread();
         Minimise(takes.SelectMany((options, wish) => options.Select((take, rank) => (take, (long)problem.Wishes[wish].Options[rank].Distance))));
+        Minimise(takes.SelectMany(options => options.Select(take => (take, 1L))));
         MinimiseRanks();
     }
 
@@ -90,6 +92,64 @@ internal sealed class CircuitModel
         var outlets = Outlets((draw, limit) => Math.Max(0L, draw - limit)).ToList();
         overs.AddRange(outlets.Select(one => one.Take * one.Price));
         aimed.Minimise(LinearExpr.Sum(overs));
+    }
+
+    private void MinimiseStrain()
+    {
+        var strains = Takers(_ => true)
+            .Select(taker => (taker.Take, Price: CircuitStrain.On(problem.Groups[taker.Option.Group], problem.Wishes[taker.Wish])))
+            .Where(one => one.Price > 0)
+            .Select(one => one.Take * one.Price)
+            .ToList();
+        for (var guard = 0; guard < problem.Guards.Count; guard++)
+        {
+            AddStrain(strains, problem.Guards[guard], guard);
+        }
+
+        foreach (var box in problem.Groups.Select(group => group.Box).OfType<int>().Distinct().Order())
+        {
+            AddStrain(strains, box);
+        }
+
+        if (strains.Count > 0)
+        {
+            aimed.Minimise(LinearExpr.Sum(strains));
+        }
+    }
+
+    private void AddStrain(List<LinearExpr> strains, CircuitGuard guard, int index)
+    {
+        long Burden(int wish) => guard.IsLeakage ? problem.Wishes[wish].Leakage : problem.Wishes[wish].Inrush;
+        var takers = Takers(option => problem.Groups[option.Group].Guards.Contains(index)).Where(taker => Burden(taker.Wish) > 0).ToList();
+        if (problem.Wishes.Select((_, wish) => Burden(wish)).Sum() <= guard.Limit || takers.Count == 0)
+        {
+            return;
+        }
+
+        var sum = LinearExpr.WeightedSum(takers.Select(taker => taker.Take), takers.Select(taker => Burden(taker.Wish)));
+        var strain = Model.NewIntVar(0, int.MaxValue, "strain");
+        Model.Add(guard.Limit > 0 ? strain * guard.Limit >= 1000 * (sum - guard.Limit) : strain >= 1000 * sum);
+        strains.Add(strain);
+    }
+
+    // A mean is no more than its largest: where each outlet by itself is below what any number bears, so are all.
+    private void AddStrain(List<LinearExpr> strains, int box)
+    {
+        var takers = Takers(option => problem.Groups[option.Group] is { Limit: > 0 } group && group.Box == box)
+            .Select(taker => (taker.Take, Loading: CircuitStrain.Loading(problem.Groups[taker.Option.Group], problem.Wishes[taker.Wish]))).ToList();
+        if (takers.TrueForAll(taker => taker.Loading <= CircuitStrain.Always))
+        {
+            return;
+        }
+
+        var most = Math.Min(takers.Count, problem.Wishes.Count);
+        var count = Model.NewIntVar(0, most, "count");
+        Model.Add(count == LinearExpr.Sum(takers.Select(taker => taker.Take)));
+        var bears = Model.NewIntVar(0, int.MaxValue, "bears");
+        Model.AddElement(count, [.. Enumerable.Range(0, most + 1).Select(CircuitStrain.Bears)], bears);
+        var strain = Model.NewIntVar(0, int.MaxValue, "strain");
+        Model.Add(strain >= LinearExpr.WeightedSum(takers.Select(taker => taker.Take), takers.Select(taker => taker.Loading)) - bears);
+        strains.Add(strain);
     }
 
     private void MinimiseUse()

@@ -38,17 +38,18 @@ internal sealed class CircuitPrices
 
     /// <summary>What it costs that a wish gets no outlet.</summary>
     public BigInteger Without(int wish) =>
-        Price(wish, problem.Wishes[wish].IsFixed, problem.Wishes[wish].Units, problem.Wishes[wish].Earlier is not null, 0, most - 1);
+        Price(wish, problem.Wishes[wish].IsFixed, problem.Wishes[wish].Units, problem.Wishes[wish].Earlier is not null, 0, 0, most - 1);
 
     private BigInteger Price(int wish, CircuitOption option, int rank) =>
-        Price(wish, problem.Wishes[wish].IsFixed && !option.Keeps, 0, problem.Wishes[wish].Earlier is { } earlier && earlier != option.Group, option.Distance, rank);
+        Price(wish, problem.Wishes[wish].IsFixed && !option.Keeps, 0, problem.Wishes[wish].Earlier is { } earlier && earlier != option.Group, option.Distance, 1, rank);
 
-    private BigInteger Price(int wish, bool isBroken, int dark, bool isChange, int distance, int rank)
+    private BigInteger Price(int wish, bool isBroken, int dark, bool isChange, int distance, int opened, int rank)
     {
         var price = (BigInteger)(isBroken ? 1 : 0);
         price = (price * units) + dark;
         price = (price * changes) + (isChange ? 1 : 0);
         price = (price * distances) + distance;
+        price = (price * changes) + opened;
         return (price * weights[0]) + (rank * weights[wish + 1]);
     }
 }

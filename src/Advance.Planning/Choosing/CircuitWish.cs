@@ -8,4 +8,14 @@ namespace Advance.Planning;
 /// <param name="IsFixed">Whether somebody fixed it by hand; then the options say which of them keep to that.</param>
 /// <param name="Earlier">The group it had in the last issue; null where there was none, or it is gone.</param>
 internal sealed record CircuitWish(
-    int Units, IReadOnlyList<int> Draws, CircuitEarth Earth, IReadOnlyList<CircuitOption> Options, bool IsFixed = false, int? Earlier = null);
+    int Units, IReadOnlyList<int> Draws, CircuitEarth Earth, IReadOnlyList<CircuitOption> Options, bool IsFixed = false, int? Earlier = null)
+{
+    /// <summary>Current in its protective conductor, in 10 microamperes.</summary>
+    public int Leakage { get; init; }
+
+    /// <summary>Peak when it is switched on, in 10 mA.</summary>
+    public int Inrush { get; init; }
+
+    /// <summary>The most it draws in any state.</summary>
+    public int Most => Draws.DefaultIfEmpty().Max();
+}

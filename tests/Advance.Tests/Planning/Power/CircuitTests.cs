@@ -20,7 +20,7 @@ public sealed class CircuitTests
             problem =>
             {
                 var answer = CircuitSolver.Solve(problem);
-                var searched = CircuitSolver.Search(problem, [.. problem.Wishes.Select(_ => (CircuitOption?)null)], WorstScore);
+                var searched = CircuitSolver.Search(problem, Nothing(problem));
                 Assert.True(searched.IsProven);
                 Assert.Equal(answer.Taken, searched.Taken);
                 if (IsProvenByBounds(problem))
@@ -57,7 +57,11 @@ public sealed class CircuitTests
         },
         iter: 200);
 
-    private static CircuitScore WorstScore => new(int.MaxValue, int.MaxValue, 0, 0, 0, 0, 0, 0);
+    private static CircuitAnswer Nothing(CircuitProblem problem)
+    {
+        CircuitOption?[] none = new CircuitOption?[problem.Wishes.Count];
+        return new CircuitAnswer(none, CircuitScore.Of(problem, none), IsProven: false, 0);
+    }
 
     private static void IsBest(CircuitProblem problem)
     {
