@@ -23,17 +23,17 @@ internal sealed class BoxFullyLoaded : Rule<BoxFullyLoaded.Case>
         from box in plan.Power.Feeders.Concat(plan.Power.Circuits.Select(circuit => circuit.Outlet)).Where(point => point.Row is { Device.Length: > 0 }).GroupBy(point => point.Device!)
         let outlets = box.ToList()
         where outlets.Count >= Few && outlets.TrueForAll(outlet => outlet.Limit.Value is { Amperes: > 0 } && outlet.Legs[0].InUse.Value is not null)
-        select new Case(outlets[0], outlets.Count, MeanUse(outlets), Allowed(outlets.Count));
+        select new Case(outlets[0], outlets.Count, MeanUse(outlets), Allowed(outlets[0], outlets.Count));
 
     protected override Said Say(Case found) => new(
-        $"{found.Box}: {found.Count} circuits {found.Mean.Value!.Value} full on average, {found.Most.Value!.Value} assumed for so many side by side.",
+        $"{found.Box}: {found.Count} circuits {found.Mean.Value!.Value} full on average, {found.Most.Value!.Value} {(found.First.DeviceKind?.Mains?.Loading is null ? "assumed for so many side by side" : "stated by its maker")}.",
         "Spread the circuits over another distribution.",
         $"{found.Mean.Value!.Value} of {found.Most.Value!.Value}");
 
     private const int Few = 2;
 
-    // A box's rated diversity factor where the maker gives none.
-    private static Figure<Ratio> Allowed(int circuits) => new(
+    // What the maker states; else what is assumed for so many.
+    private static Figure<Ratio> Allowed(SupplyPoint box, int circuits) => box.DeviceKind?.Mains?.Loading is { } stated ? Figure.From(stated) : new(
         Ratio.FromPercent(circuits switch { <= 3 => 90, <= 5 => 80, <= 9 => 70, _ => 60 }), Domain.Facts.Doubts.None, Reason.Derived.It);
 
     private static Figure<Ratio> MeanUse(List<SupplyPoint> outlets) =>

@@ -15,7 +15,7 @@ internal sealed class PhasesUnbalanced : Rule<PhasesUnbalanced.Case>
 
     public override Severity Severity => Severity.Concern;
 
-    public override string Catches => "On a three-phase supply one leg carries much more than the mean of the three.";
+    public override string Catches => "On a supply of two or three legs one carries much more than the mean of them.";
 
     public override string Why => "The full leg trips while the others idle, the neutral carries the difference, and a generator does not hold its voltage.";
 
@@ -26,12 +26,12 @@ internal sealed class PhasesUnbalanced : Rule<PhasesUnbalanced.Case>
     // What is out of balance below is out of balance above: it is told at the top.
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from point in plan.Power.Services.Concat(plan.Power.Distributions.Where(point => point.FedBy is null))
-        where point.Legs.Count == 3 && point.Loads.Count > 0
+        where point.Legs.Count > 1 && point.Loads.Count > 0
         from found in Worst(point, plan.Brief.Company.Policies.PhaseSpread)
         select found;
 
     protected override Said Say(Case found) => new(
-        $"{found.Point.Name}: {found.Largest} on {found.Leg} is {found.Spread.Value!.Value} more than the mean of three legs ({StateShares.Word(found.State)}), {found.Most.Value!.Value} allowed.",
+        $"{found.Point.Name}: {found.Largest} on {found.Leg} is {found.Spread.Value!.Value} more than the mean of {found.Point.Legs.Count} legs ({StateShares.Word(found.State)}), {found.Most.Value!.Value} allowed.",
         "Leave circuits free to be chosen, or fix some of the full leg's loads on the others.",
         $"{found.Spread.Value!.Value} of {found.Most.Value!.Value}");
 
@@ -49,7 +49,7 @@ internal sealed class PhasesUnbalanced : Rule<PhasesUnbalanced.Case>
     private static Case CaseOf(SupplyPoint point, ShowState state, List<Figure<ElectricCurrent>> legs, double allowed)
     {
         var largest = legs.FindIndex(leg => leg.Value!.Value.Amperes == legs.Max(other => other.Value!.Value.Amperes));
-        var mean = Sum.Of("mean of the legs", "m = Σ Iᵢ / 3", Publication.Arithmetic).PutAll("Iᵢ", legs).Gives(terms => ElectricCurrent.FromAmperes(terms.Values.Sum(one => one.Amperes) / 3));
+        var mean = Sum.Of("mean of the legs", "m = Σ Iᵢ / n", Publication.Arithmetic).PutAll("Iᵢ", legs).Put("n", Figure.Count(legs.Count)).Gives((terms, count) => ElectricCurrent.FromAmperes(terms.Values.Sum(one => one.Amperes) / count));
         var spread = Sum.Of($"{point.Name}, spread of the legs", "s = (I - m) / m", Publication.CommonPractice)
             .Put("I", legs[largest])
             .Put("m", mean)
