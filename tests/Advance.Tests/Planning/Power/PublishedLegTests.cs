@@ -1,4 +1,3 @@
-using Advance.Domain;
 using Advance.Domain.Facts;
 using Advance.Planning;
 using CsCheck;
