@@ -19,7 +19,7 @@ internal static class CircuitDevice
 
     /// <summary>Leakage in 10 microamperes; null where there is no residual-current device, or nobody knows.</summary>
     public static int? LeakageOf(PowerNode node) =>
-        (node.Service?.ResidualProtection ?? node.Row?.Residual) is { IsKnown: true, Value.Amperes: > 0 } residual ? Down(residual.Value.Amperes * Leaked / Leakage) : null;
+        (node.Service?.ResidualProtection ?? node.Row?.Residual) is { IsKnown: true } residual && residual.Value.Amperes > 0 ? Down(residual.Value.Amperes * Leaked / Leakage) : null;
 
     /// <summary>Inrush as a peak in 10 mA; null where nobody knows the type of the breaker.</summary>
     public static int? InrushOf(PowerNode node) =>
