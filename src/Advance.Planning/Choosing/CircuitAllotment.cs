@@ -6,10 +6,12 @@ namespace Advance.Planning;
 /// </summary>
 internal static class CircuitAllotment
 {
-    private const int Cooling = 300_000;
-    private const int Polishing = 500_000;
-    private const int MostTried = 4;
-    private const int MostRefined = 40;
+    private const int Cooling = 200_000;
+    private const int Polishing = 300_000;
+    // What is so near to the least is cool enough, per mille.
+    private const int Slack = 2;
+    private const int MostTried = 2;
+    private const int MostRefined = 24;
     private const int Full = 1000 - CircuitScore.Comfortable;
 
     /// <summary>Solves it.</summary>
@@ -74,7 +76,7 @@ internal static class CircuitAllotment
     private static CircuitLoading Cooled(CircuitProblem problem, CircuitPattern pattern, CircuitLeeway leeway, IReadOnlyList<int> order)
     {
         var own = pattern.Leeway(problem, leeway);
-        var loading = CircuitGreedy.Build(problem, own, order, pattern.LeastUse);
+        var loading = CircuitGreedy.Build(problem, own, order, pattern.LeastUse + Slack);
         new CircuitSearch(problem, own, loading, order, Cooling).Cool();
         return loading;
     }

@@ -11,7 +11,6 @@ internal sealed class CircuitAssembly
 {
     // An adapter more is worth so many centimetres of lead.
     private const int Adapter = 100;
-    private const double Step = 0.01;
 
     private readonly SupplyTree tree;
     private readonly IReadOnlyList<PowerChain> chains;
@@ -23,6 +22,7 @@ internal sealed class CircuitAssembly
     private readonly List<List<PowerNode>> groups;
     private readonly List<(PowerNode Node, string Leg)> nodes;
     private readonly List<PowerNode> soundSupplies;
+    private readonly List<(PowerNode Node, string? Leg, CircuitGuard Guard)> guards;
 
     /// <summary>Gathers what is free.</summary>
     public CircuitAssembly(SupplyTree tree, IReadOnlyList<PowerChain> chains, StateDraw draws, AllowedPower allowed, Mating mating, Routes routes, Choices earlier)
@@ -42,6 +42,7 @@ internal sealed class CircuitAssembly
                 .Select(group => group.ToList()),
         ];
         nodes = [.. tree.Nodes.Where(node => node.Children.Count > 0).SelectMany(node => node.Legs.Select(leg => (node, leg)))];
+        guards = [.. nodes.Select(place => place.Node).Distinct().SelectMany(GuardsOf)];
         soundSupplies = [.. chains.Where(chain => EarthOf(chain.First) == CircuitEarth.Sound).SelectMany(FixedSupplies).Distinct()];
     }
 
@@ -51,7 +52,7 @@ internal sealed class CircuitAssembly
     /// <summary>Solves it and hangs each chain on its outlet.</summary>
     public CircuitHanging Hang()
     {
-        var answer = CircuitSolver.Solve(new CircuitProblem([.. chains.Select(WishOf)], [.. groups.Select(GroupOf)], [.. nodes.Select(NodeOf)], StateShares.States.Count));
+        var answer = CircuitSolver.Solve(new CircuitProblem([.. chains.Select(WishOf)], [.. groups.Select(GroupOf)], [.. nodes.Select(NodeOf)], StateShares.States.Count) { Guards = [.. guards.Select(one => one.Guard)] });
         var free = groups.Select(group => group.ToList()).ToList();
         var taken = new PowerNode?[chains.Count];
         foreach (var isBefore in new[] { true, false })
@@ -65,7 +66,7 @@ internal sealed class CircuitAssembly
             }
         }
 
-        return new CircuitHanging([.. chains.Where((_, index) => taken[index] is null).Select(chain => new UnfedChain(chain, ReasonOf(chain)))], [.. GivenUp(taken)], answer.IsProven);
+        return new CircuitHanging([.. chains.Where((_, index) => taken[index] is null).Select(chain => new UnfedChain(chain, ReasonOf(chain)))], [.. GivenUp(taken)], answer.IsProven, answer.Gap);
     }
 
     // What is hung first gets the first outlets, so that a wedge more moves no stack.
@@ -137,7 +138,11 @@ internal sealed class CircuitAssembly
             .Select(group => new CircuitOption(group, Distance(groups[group][0], chain), chain.Row is { } row && Keeps(groups[group][0], row)))
             .ToList();
         return new CircuitWish(
-            chain.Loads.Count, [.. StateShares.States.Select(state => Whole(chain.Loads.Select(load => draws.InUse(load, state))))], EarthOf(chain.First), options, chain.Row is not null, before < 0 ? null : before);
+            chain.Loads.Count, [.. StateShares.States.Select(state => chain.Loads.Sum(load => CircuitDevice.Up(draws.InUse(load, state))))], EarthOf(chain.First), options, chain.Row is not null, before < 0 ? null : before)
+        {
+            Leakage = CircuitDevice.LeakageOf(chain),
+            Inrush = CircuitDevice.InrushOf(chain),
+        };
     }
 
     // The desk that runs the lights may stand beside the one that runs the sound.
@@ -165,20 +170,29 @@ internal sealed class CircuitAssembly
     {
         var first = outlets[0];
         var carriers = first.Upwards.Skip(1).SelectMany(node => first.Legs.Select(leg => nodes.IndexOf((node, leg)))).Where(index => index >= 0).ToList();
-        return new CircuitGroup(outlets.Count, Whole(first.Limit), carriers, tree.Services.Concat(tree.Distributions).ToList().IndexOf(first.Root));
+        var above = first.Upwards.ToHashSet();
+        return new CircuitGroup(outlets.Count, CircuitDevice.Down(first.Limit), carriers, tree.Services.Concat(tree.Distributions).ToList().IndexOf(first.Root))
+        {
+            Leakage = CircuitDevice.LeakageOf(first),
+            Inrush = CircuitDevice.InrushOf(first),
+            Guards = [.. Enumerable.Range(0, guards.Count).Where(index => above.Contains(guards[index].Node) && (guards[index].Leg is not { } leg || first.Legs.Contains(leg)))],
+            Box = first.Row is { Device.Length: > 0 } && tree.Distributions.ToList().IndexOf(first.Parent!) is var box and >= 0 ? box : null,
+        };
     }
+
+    // Leakage of all legs goes through one residual-current device; each pole of a breaker sees the inrush of its own leg.
+    private static IEnumerable<(PowerNode Node, string? Leg, CircuitGuard Guard)> GuardsOf(PowerNode node) =>
+        (CircuitDevice.LeakageOf(node) is { } leakage ? new[] { (node, (string?)null, new CircuitGuard(leakage, IsLeakage: true)) } : [])
+        .Concat(CircuitDevice.InrushOf(node) is { } inrush ? node.Legs.Select(leg => (node, (string?)leg, new CircuitGuard(inrush, IsLeakage: false))) : []);
 
     private CircuitNode NodeOf((PowerNode Node, string Leg) place)
     {
         var others = place.Node.Service?.SharedWith ?? [];
-        var left = Whole(allowed.Before(place.Node, [.. chains.SelectMany(chain => chain.Loads)]));
+        List<PowerLoad> loads = [.. chains.SelectMany(chain => chain.Loads)];
+        var left = tree.Nodes.Where(node => node.Upwards.Contains(place.Node) && node.Legs.Contains(place.Leg)).Sum(node => allowed.Before(node, loads).Sum(CircuitDevice.Up));
         return new CircuitNode(
-            Whole(place.Node.Limit),
-            [.. StateShares.States.Select(state => left + Whole(others.Where(other => draws.Runs(other, state)).Select(other => Figure.From(other.InUse))))],
+            CircuitDevice.Down(place.Node.Limit),
+            [.. StateShares.States.Select(state => left + others.Where(other => draws.Runs(other, state)).Sum(other => CircuitDevice.Up(Figure.From(other.InUse))))],
             place.Node.Legs.Count > 1 ? nodes.FindIndex(other => other.Node == place.Node) : null);
     }
-
-    private static int? Whole(Figure<ElectricCurrent> figure) => figure.Value is { } value ? (int)Math.Round(value.Amperes / Step, MidpointRounding.AwayFromZero) : null;
-
-    private static int Whole(IEnumerable<Figure<ElectricCurrent>> figures) => figures.Sum(figure => Whole(figure) ?? 0);
 }

@@ -3,5 +3,6 @@ namespace Advance.Planning;
 /// <summary>What came of hanging all chains on outlets.</summary>
 /// <param name="Unfed">What found none.</param>
 /// <param name="GivenUp">Circuits fixed by hand that were not kept.</param>
-/// <param name="IsProven">Whether nothing better exists.</param>
-internal sealed record CircuitHanging(IReadOnlyList<UnfedChain> Unfed, IReadOnlyList<GivenUpCircuit> GivenUp, bool IsProven);
+/// <param name="IsProven">Whether nothing better exists, in any aim.</param>
+/// <param name="Gap">How far the worst utilisation may be above the least there is, as a share of that least; 0 where it is proven, or comfortable.</param>
+internal sealed record CircuitHanging(IReadOnlyList<UnfedChain> Unfed, IReadOnlyList<GivenUpCircuit> GivenUp, bool IsProven, double Gap);

@@ -18,6 +18,19 @@ internal static class CircuitProblems
         (groups, wishes, isThreePhase) => Gen.Select(Group(isThreePhase).Array[groups], Node.Array[2], Wish(groups).Array[wishes])
             .Select((made, nodes, wanted) => new CircuitProblem(wanted, made, isThreePhase ? Legs(nodes) : nodes, States)));
 
+    /// <summary>Up to six wishes and four groups behind residual-current devices and breakers, in boxes.</summary>
+    public static readonly Gen<CircuitProblem> Guarded = Gen.Select(Gen.Int[1, 4], Gen.Int[1, 5]).SelectMany(
+        (groups, wishes) => Gen.Select(
+            Group(true).Array[groups], Node.Array[2], Wish(groups).Array[wishes], Gen.Int[50, 900].Array[10], Gen.Int[0, 400].Array[12], Gen.Int[100, 1200].Array[2])
+            .Select((made, nodes, wanted, limits, burdens, guards) => new CircuitProblem(
+                [.. wanted.Select((wish, index) => wish with { Leakage = burdens[index], Inrush = burdens[index + 6], IsFixed = false, Earlier = null, Earth = CircuitEarth.Free })],
+                [.. made.Select((group, index) => group with { Slots = Math.Max(1, group.Slots), Leakage = limits[index], Inrush = limits[index + 4], Guards = [index % 2], Box = index / 2 })],
+                Legs(nodes),
+                States)
+            {
+                Guards = [new CircuitGuard(guards[0], IsLeakage: true), new CircuitGuard(guards[1], IsLeakage: false)],
+            }));
+
     /// <summary>The largest that can still be tried out: eight wishes, two groups.</summary>
     public static readonly Gen<CircuitProblem> Eight = Gen.Select(Group(false).Array[2], Node.Array[2], Wish(2).Array[8])
         .Select((made, nodes, wanted) => new CircuitProblem(wanted, made, nodes, States));

@@ -13,6 +13,24 @@ public sealed class CircuitTests
     public void So_it_is_with_eight_loads() => CircuitProblems.Eight.Sample(IsBest, iter: 15);
 
     [Fact]
+    public void So_it_is_behind_residual_devices_and_breakers() => CircuitProblems.Guarded.Sample(IsBest, iter: 60);
+
+    [Fact]
+    public void Moves_and_exchanges_alone_are_no_better_than_the_best_and_no_worse_than_they_say() => CircuitProblems.Guarded.Sample(
+        problem =>
+        {
+            var best = CircuitScore.Of(problem, CircuitProblems.TryAll(problem));
+            var found = CircuitAllotment.Solve(problem);
+            Assert.Equal(CircuitScore.Of(problem, found.Taken), found.Score);
+            Assert.True(best.CompareTo(found.Score) <= 0);
+            if (best.CompareHead(found.Score) == 0)
+            {
+                Assert.InRange(best.Use, found.LeastUse, found.Score.Use);
+            }
+        },
+        iter: 150);
+
+    [Fact]
     public void The_solver_says_the_same_where_matching_would_do()
     {
         var proven = 0;
