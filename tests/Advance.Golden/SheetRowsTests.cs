@@ -80,6 +80,18 @@ public sealed partial class SheetRowsTests
         Assert.All(rows, one => Assert.Equal(requested[one.Name], (one.Row.InUse.Text, one.Row.AtMost.Text)));
     }
 
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void Every_symbol_of_a_working_is_explained_beside_its_formula(string gig)
+    {
+        var groups = WorkingsViews.Of(Samples.Plan(gig))!.Groups;
+        Assert.NotEmpty(groups);
+        var unexplained = groups.SelectMany(group => group.Lines.SelectMany(line => line.Inputs).Select(input => input.Text.Split(" = ")[0]).Distinct()
+            .Where(symbol => !Regex.IsMatch(group.Symbols.Text, $@"(^|[ ;,]){Regex.Escape(symbol)} ", RegexOptions.None, TimeSpan.FromSeconds(1)))
+            .Select(symbol => $"{symbol} in {group.Formula.Text}"));
+        Assert.Empty(unexplained);
+    }
+
     // "PD1-3" on the card is outlet 3 of PD1.
     private static string Outlet(string card) => card.LastIndexOf('-') is var dash ? $"{card[..dash]} outlet {card[(dash + 1)..]}" : card;
 

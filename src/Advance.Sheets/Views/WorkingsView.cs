@@ -7,9 +7,10 @@ public sealed record WorkingsView(IReadOnlyList<WorkingsView.Group> Groups)
     /// <summary>Figures that are worked out alike.</summary>
     /// <param name="Kind">What is worked out.</param>
     /// <param name="Formula">In symbols.</param>
+    /// <param name="Symbols">What each symbol that is put in stands for.</param>
     /// <param name="Source">With its edition.</param>
     /// <param name="Lines">The figures.</param>
-    public sealed record Group(Cell Kind, Cell Formula, Cell Source, IReadOnlyList<Line> Lines);
+    public sealed record Group(Cell Kind, Cell Formula, Cell Symbols, Cell Source, IReadOnlyList<Line> Lines);
 
     /// <summary>One figure.</summary>
     /// <param name="Address">To ask for it: <c>advance explain</c>.</param>

@@ -23,7 +23,7 @@ internal static class WorkingsViews
             .Where(stated => stated.How is not null && IsSafety(stated.Address.Text.Split('/')))
             .GroupBy(stated => (Kind: Kind(stated), stated.How!.Formula, Source: stated.How.Source.ToString()))
             .Select(group => new WorkingsView.Group(
-                Cell.Of(group.Key.Kind), Cell.Of(group.Key.Formula), Cell.Of(group.Key.Source), [.. group.Select(stated => LineOf(stated, cells))]))
+                Cell.Of(group.Key.Kind), Cell.Of(group.Key.Formula), Cell.Of(FormulaWords.Of(group.Key.Formula)), Cell.Of(group.Key.Source), [.. group.Select(stated => LineOf(stated, cells))]))
             .ToList();
         return groups.Count > 0 ? new WorkingsView(groups) : null;
     }

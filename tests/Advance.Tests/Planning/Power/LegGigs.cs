@@ -37,9 +37,12 @@ internal static class LegGigs
     public static Supply Supply(string text) => Supplies.Supply.TryRead(text, out var supply, out _) ? supply : throw new ArgumentException(text, nameof(text));
 
     private static Gen<IReadOnlyList<Drawn>> Any(params string[] phases) =>
-        Gen.Select(Gen.Int[0, phases.Length - 1], Gen.Double[0.1, 20], Gen.Double[-40, 60], Gen.Bool, Gen.Double[0, 70], Gen.Double[0, 40])
+        Gen.Select(Gen.Int[0, phases.Length - 1], Tenths(1, 200), Tenths(-400, 600), Gen.Bool, Tenths(0, 700), Tenths(0, 400))
             .Select((phase, amperes, lag, isKnown, third, fifth) => new Drawn(phases[phase], amperes, isKnown ? lag : null, third, fifth))
             .Array[1, 10].Select(things => (IReadOnlyList<Drawn>)things);
+
+    // As somebody would write them: a harmonic of 1e-81 % is no harmonic.
+    private static Gen<double> Tenths(int least, int most) => Gen.Int[least, most].Select(tenths => tenths / 10.0);
 
     private static Kind Kind(string id, Drawn thing, string takes, string plug) => Gigs.Kind(id, 1) with
     {

@@ -1,0 +1,34 @@
+namespace Advance.Sheets.Views;
+
+/// <summary>What the symbols of a formula stand for, for those who check it by hand.</summary>
+internal static class FormulaWords
+{
+    private const string Phasors = "U nominal voltage; eᵢ lost along the voltage on each feeder and lead on the way, fᵢ lost across it";
+
+    private static readonly Dictionary<string, string> Symbols = new(StringComparer.Ordinal)
+    {
+        ["I = Σ Iᵢ"] = "Iᵢ of each load or unit; magnitudes are added, which is never too little",
+        ["I = √(a² + b² + c²) + d"] = "a in phase, b lagging, c third harmonics, d what has no known angle",
+        ["I = √(Σ Nᵢ²)"] = "Nᵢ in the neutral, of each order",
+        ["u = 100 · I / n"] = "I in use, n what the device, the outlet or the inlet may carry",
+        ["u = 100 · (U - √((U - Σ eᵢ)² + (Σ fᵢ)²)) / U"] = Phasors,
+        ["Uₑ = √((U - Σ eᵢ)² + (Σ fᵢ)²)"] = Phasors,
+        ["h = 100 · (√((U - Σ eᵢ)² + (Σ fᵢ)²) - U) / U"] = Phasors,
+        ["u = 100 · Σ eᵢ / U"] = "eᵢ lost along the voltage on each feeder and lead on the way; U nominal voltage",
+        ["U = u · √((cos(θ) - s)² + (sin(θ) - t)²)"] = "u nominal voltage to neutral; θ angle of the leg in radians; s and t how far the open neutral moves, along and across, as a share of it",
+        ["L = Σ fᵢ / W"] = "fᵢ floor that each stack of cases takes, m²; W width of the load space",
+        ["D = Σ dᵢ"] = "dᵢ length inside each vehicle",
+        ["P = Σ pᵢ"] = "pᵢ payload of each vehicle",
+        ["S = Σ sᵢ"] = "sᵢ space of each vehicle, m³",
+        ["V = Σ vᵢ"] = "vᵢ of each case and loose piece, m³",
+        ["W = Σ uᵢ"] = "uᵢ of each case and loose piece, with what is in it",
+        ["W = Σ wᵢ"] = "wᵢ of each part",
+        ["G = c + Σ wᵢ"] = "c empty case; wᵢ of what is in it",
+        ["n = W · D / (w · d)"] = "W width and D depth of the stage; w and d of one deck",
+        ["H = Σ hᵢ"] = "hᵢ of each box",
+        ["T = B + H"] = "B height of what it stands on; H height of the stack",
+    };
+
+    /// <summary>In the order in which they are put in; empty where nobody wrote it down.</summary>
+    public static string Of(string formula) => Symbols.GetValueOrDefault(formula, "");
+}
