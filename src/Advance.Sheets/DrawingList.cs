@@ -35,9 +35,11 @@ internal static class DrawingList
 
     private static Scene Signal(Plan plan, IReadOnlyDictionary<string, string> told) => told.GetValueOrDefault("part", "") switch
     {
-        "to-desk" => SignalDrawing.Of(plan, toDesk: true).Scene(),
-        "from-desk" => SignalDrawing.Of(plan, toDesk: false).Scene(),
-        _ => SignalDrawing.Of(plan).Scene(),
+        "to-desk" => SignalDrawing.Of(plan, SignalPart.ToDesk).Scene(),
+        "from-desk" => SignalDrawing.Of(plan, SignalPart.FromDesk).Scene(),
+        "loudspeakers" => SignalDrawing.Of(plan, SignalPart.Loudspeakers).Scene(),
+        "heard" => SignalDrawing.Of(plan, SignalPart.Heard).Scene(),
+        _ => SignalDrawing.Of(plan, SignalPart.Whole).Scene(),
     };
 
     private static Scene? OneLine(Plan plan, IReadOnlyDictionary<string, string> told) =>

@@ -6,6 +6,10 @@ namespace Advance.Paper.Layout;
 /// <summary>Sets blocks into strips.</summary>
 internal sealed class BlockSetter(Room room)
 {
+    // What a poster gives up of the leading above and below its letters, as shares of the size: accents and tails keep their room.
+    private const double PosterAbove = 0.14;
+    private const double PosterBelow = 0.06;
+
     private const int Deepest = 12;
 
     private int depth;
@@ -124,8 +128,9 @@ internal sealed class BlockSetter(Room room)
         size = Math.Min(size, (int)(room.Height / TypeScale.Leading(1000) * 1000.0));
         var lines = room.Composer.Compose(poster.Text, style with { Size = Math.Max(size, 1000) }).Fit(width + 1000);
         var marks = new List<Mark>();
-        lines.Draw(marks, 0, 0, width, Align.Left);
-        return new Strip(lines.Height, marks);
+        var above = (int)(size * PosterAbove);
+        lines.Draw(marks, 0, -above, width, Align.Left);
+        return new Strip(lines.Height - above - (int)(size * PosterBelow), marks);
     }
 
     private static List<Strip> Keep(List<Strip> strips)

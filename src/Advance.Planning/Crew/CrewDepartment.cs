@@ -26,9 +26,11 @@ public static class CrewDepartment
         // Nobody says on which of several days the load-in is.
         var workers = gig.Days.Count > 1 ? [] : Workers.Of(gig);
         var turns = Rota.Of(drafts, workers);
-        var lifts = Lifts(backbone, pull, policies);
+        var jobs = Jobs.ByItem(backbone.Pieces);
+        var loose = Loose(pull, policies).ToLookup(thing => jobs.GetValueOrDefault(thing.Item, Job.None));
+        var lifts = Lifts(loose, pull, policies.Lifts);
         var doubts = drafts.Aggregate(Workers.Doubts(gig), (sum, draft) => sum.With(draft.RestsOn).With(draft.Work.RestsOn));
-        var tasks = drafts.Select(draft => TaskOf(draft, turns.GetValueOrDefault(draft), lifts, doubts)).ToList();
+        var tasks = drafts.Select(draft => TaskOf(draft, turns.GetValueOrDefault(draft), LiftOf(draft, drafts, lifts, loose, policies.Lifts), doubts)).ToList();
         var loadOut = LoadOuts.Of(brief, drafts, workers.Count);
         var changeovers = Changeovers.Of(gig, patch, policies.Changeover);
         return new CrewPlan([.. tasks.OrderBy(task => task.Start ?? new Moment(int.MaxValue))], Figures(tasks, called, loadOut, changeovers))
@@ -44,7 +46,7 @@ public static class CrewDepartment
     }
 
     // Who is free for a task hangs on all tasks before it, and so on every question about them.
-    private static CrewTask TaskOf(TaskDraft draft, Turn? turn, IReadOnlyDictionary<Job, Lift> lifts, Doubts all)
+    private static CrewTask TaskOf(TaskDraft draft, Turn? turn, Lift? lift, Doubts all)
     {
         var hands = draft.By is not null || turn is null ? Math.Max(1, draft.Hands) : turn.Who.Count;
         return new CrewTask(
@@ -52,11 +54,19 @@ public static class CrewDepartment
         {
             Job = draft.Job,
             Length = draft.IsHold ? draft.Work : Labour.Shared(draft.Work, new Figure<int>(hands, all, Reason.Derived.It)),
-            Who = turn?.Who ?? [],
-            Lift = lifts.GetValueOrDefault(draft.Job),
+            Who = turn?.Who ?? (draft.By is { Length: > 0 } by ? [by] : []),
+            Lift = lift,
             Danger = draft.Danger,
             Undo = draft.Undo,
         };
+    }
+
+    // What another task of the same job lifts is no matter of this one: a front fill does not take the hands of a sub.
+    private static Lift? LiftOf(
+        TaskDraft draft, IReadOnlyList<TaskDraft> all, IReadOnlyDictionary<Job, Lift> lifts, ILookup<Job, (string Item, Figure<Mass> Weight)> loose, LiftLimits limits)
+    {
+        var others = all.Where(other => other.Job == draft.Job).SelectMany(other => other.Lifted).Except(draft.Lifted, StringComparer.Ordinal).ToHashSet(StringComparer.Ordinal);
+        return others.Count == 0 ? lifts.GetValueOrDefault(draft.Job) : Lift.Heaviest(loose[draft.Job].Where(thing => !others.Contains(thing.Item)), limits);
     }
 
     // Of the load-in itself; checking lines is what it must be done for.
@@ -66,14 +76,12 @@ public static class CrewDepartment
         return needed.Count == 0 || needed.Exists(task => task.End is null) ? null : needed.Max(task => task.End);
     }
 
-    private static Dictionary<Job, Lift> Lifts(Backbone backbone, StockPlan pull, Policies policies)
+    private static Dictionary<Job, Lift> Lifts(ILookup<Job, (string Item, Figure<Mass> Weight)> loose, StockPlan pull, LiftLimits limits)
     {
-        var jobs = Jobs.ByItem(backbone.Pieces);
-        var lifts = Loose(pull, policies).GroupBy(thing => jobs.GetValueOrDefault(thing.Item, Job.None))
-            .Select(group => (Job: group.Key, Lift: Lift.Heaviest(group, policies.Lifts)))
+        var lifts = loose.Select(group => (Job: group.Key, Lift: Lift.Heaviest(group, limits)))
             .Where(found => found.Lift is not null)
             .ToDictionary(found => found.Job, found => found.Lift!);
-        if (Lift.Heaviest(pull.Units.Select(unit => (unit.Item, unit.Gross)), policies.Lifts) is { } heaviest)
+        if (Lift.Heaviest(pull.Units.Select(unit => (unit.Item, unit.Gross)), limits) is { } heaviest)
         {
             lifts[Job.Unload] = heaviest;
         }

@@ -2,6 +2,7 @@ using Advance.Domain;
 using Advance.Domain.Companies;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
 using UnitsNet;
 
@@ -130,13 +131,16 @@ internal sealed class LoadIn
         foreach (var stack in sound.Stacks)
         {
             var work = Labour.ForPart(Figure.Count(stack.Boxes.Count), BoxesOfAStack, "stack", Times.Stack);
-            Add(new TaskDraft(Root / "stack" / stack.Name, Job.Stacks, $"Build {stack.Name}, {stack.Boxes.Count} boxes", "stage", Times.Stack.Hands, "", work, after)
+            Add(new TaskDraft(Root / "stack" / stack.Name, Job.Stacks, $"Build {stack.Name}, {Boxes(stack)}", "stage", Times.Stack.Hands, "", work, after)
             {
+                Lifted = [.. stack.Boxes.Select(box => box.Piece.Item)],
                 Danger = "A box falls until it is pinned: nobody stands within its height.",
-                Undo = $"Take down {stack.Name}, {stack.Boxes.Count} boxes",
+                Undo = $"Take down {stack.Name}, {Boxes(stack)}",
             });
         }
     }
+
+    private static string Boxes(StackPlan stack) => stack.Boxes.Count == 1 ? "1 box" : $"{stack.Boxes.Count} boxes";
 
     private void Inputs(IReadOnlyList<Address> after)
     {
@@ -155,7 +159,7 @@ internal sealed class LoadIn
         var hung = new List<Address>();
         foreach (var position in brief.Gig.Lighting.Fixtures.GroupBy(row => row.Position, StringComparer.Ordinal))
         {
-            hung.AddRange(Hang(position.Key, Extents.OfFixtures(position), after));
+            hung.AddRange(Hang(position.Key, [.. position], after));
         }
 
         if (hung.Count > 0)
@@ -165,8 +169,9 @@ internal sealed class LoadIn
         }
     }
 
-    private IReadOnlyList<Address> Hang(string position, Figure<int> fixtures, IReadOnlyList<Address> after)
+    private IReadOnlyList<Address> Hang(string position, IReadOnlyList<FixtureRow> rows, IReadOnlyList<Address> after)
     {
+        var fixtures = Extents.OfFixtures(rows);
         var work = Labour.Together(
         [
             Labour.For(fixtures, "fixture", Times.Fixture),
@@ -176,6 +181,7 @@ internal sealed class LoadIn
         return Add(new TaskDraft(
             Root / "lights" / position, Job.Lights, $"Hang and cable {fixtures.Value} fixtures on {position}", "stage", Times.Fixture.Hands, "lights", work, after)
         {
+            Lifted = [.. rows.Select(row => row.Item.Or(""))],
             Danger = "A lamp falls: its safety bond is on before the stand goes up.",
             Undo = $"Take down {fixtures.Value} fixtures from {position}",
         });

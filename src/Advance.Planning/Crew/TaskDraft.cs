@@ -28,6 +28,9 @@ internal sealed record TaskDraft(
     /// <summary>The open questions about its time and who does it.</summary>
     public Doubts RestsOn { get; init; } = Doubts.None;
 
+    /// <summary>Kinds that are lifted in it, and in another task of its job only where that names them too.</summary>
+    public IReadOnlyList<string> Lifted { get; init; } = [];
+
     /// <summary>What can hurt.</summary>
     public string Danger { get; init; } = "";
 

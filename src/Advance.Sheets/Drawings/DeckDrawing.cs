@@ -2,6 +2,7 @@ using System.Globalization;
 using Advance.Domain.Gigs;
 using Advance.Paper.Pictures;
 using Advance.Paper.Tree;
+using Advance.Planning;
 
 namespace Advance.Sheets.Drawings;
 
@@ -12,10 +13,16 @@ internal static class DeckDrawing
     private const double Beside = 0.25;
     private const double SideLetters = 1.5;
 
+    // In metres: from one place for the letters to the next, and what they keep free around their middle.
+    private const double Step = 0.5;
+    private const double SideRoom = 0.6;
+
     private static readonly int[] Sides = [-1, 1];
 
     /// <summary>From back to front; nothing where the size is unknown.</summary>
-    public static IEnumerable<Layer> Layers(Stage stage)
+    /// <param name="stage">The stage.</param>
+    /// <param name="things">What stands on and around it: the letters of the sides keep off it.</param>
+    public static IEnumerable<Layer> Layers(Stage stage, IReadOnlyList<Placed> things)
     {
         if (!stage.Size.Is(out var size))
         {
@@ -25,7 +32,7 @@ internal static class DeckDrawing
         var (half, depth) = (size.Width.Meters / 2, size.Depth.Meters);
         yield return new Layer("grid", [.. Grid(half, depth)]);
         yield return new Layer("deck", [Edge(half, depth)]) { KeepsLabelsOff = true };
-        yield return new Layer("lettering", [.. Words(half, depth)]);
+        yield return new Layer("lettering", [.. Words(half, depth, things)]);
     }
 
     private static IEnumerable<Shape> Grid(double half, double depth)
@@ -49,7 +56,7 @@ internal static class DeckDrawing
     private static Rectangle Edge(double half, double depth) =>
         new(PlotScale.At(0, depth / 2), PlotScale.Mm(2 * half), PlotScale.Mm(depth)) { Pen = Pen.Heavy };
 
-    private static IEnumerable<Shape> Words(double half, double depth)
+    private static IEnumerable<Shape> Words(double half, double depth, IReadOnlyList<Placed> things)
     {
         for (var x = 1; x <= half; x++)
         {
@@ -62,9 +69,20 @@ internal static class DeckDrawing
             yield return Number(y, PlotScale.At(-half - Beside, y));
         }
 
-        yield return Letters("SR", PlotScale.At(-half - SideLetters, depth / 2));
-        yield return Letters("SL", PlotScale.At(half + SideLetters, depth / 2));
+        yield return Letters("SR", Free(-half - SideLetters, depth, things));
+        yield return Letters("SL", Free(half + SideLetters, depth, things));
         yield return new Lettering(PlotScale.At(0, -0.8), "audience", TextStyle.Normal) { Spread = 0.4 };
+    }
+
+    // Half way up where nothing stands there; else as near to it as may be.
+    private static Point Free(double x, double depth, IReadOnlyList<Placed> things)
+    {
+        var middle = depth / 2;
+        var free = Enumerable.Range(0, (int)(depth / Step))
+            .Select(index => middle + (Step * ((index + 1) / 2) * (index % 2 == 0 ? 1 : -1)))
+            .Where(y => !things.Any(thing => Math.Abs(thing.Spot.X - x) < (thing.Covers.Width / 2) + SideRoom && Math.Abs(thing.Spot.Y - y) < (thing.Covers.Depth / 2) + SideRoom))
+            .Append(middle);
+        return PlotScale.At(x, free.First());
     }
 
     private static Lettering Number(int metres, Point at) => new(at, metres.ToString(CultureInfo.InvariantCulture));

@@ -33,20 +33,16 @@ internal sealed class SignalDrawing
     /// <summary>How wide it is, in mm of the paper.</summary>
     public double WidthMm { get; }
 
+    /// <summary>How high it is, in mm of the paper.</summary>
+    public double HeightMm => IsEmpty ? 0 : set.Layers.SelectMany(layer => layer).Max(place => place.Top + place.Height) - set.Layers.SelectMany(layer => layer).Min(place => place.Top);
+
     /// <summary>Whether there is anything in it.</summary>
     public bool IsEmpty => set.Steps.Count == 0;
 
-    /// <summary>Sets all of it.</summary>
-    public static SignalDrawing Of(Plan plan)
+    /// <summary>Sets a part of it.</summary>
+    public static SignalDrawing Of(Plan plan, SignalPart part)
     {
-        var graph = SignalGraph.Of(plan);
-        return new SignalDrawing(SignalLayers.Of(graph.Nodes, graph.Edges));
-    }
-
-    /// <summary>Sets what leads to a desk, or the rest.</summary>
-    public static SignalDrawing Of(Plan plan, bool toDesk)
-    {
-        var (nodes, edges) = SignalGraph.Of(plan).Part(toDesk);
+        var (nodes, edges) = SignalGraph.Of(plan).Part(part);
         return new SignalDrawing(SignalLayers.Of(nodes, edges));
     }
 

@@ -41,16 +41,38 @@ internal sealed class SignalGraph
         return graph;
     }
 
-    /// <summary>What leads to a desk, or the rest.</summary>
-    public (IReadOnlyList<SignalNode> Nodes, IReadOnlyList<SignalEdge> Edges) Part(bool toDesk)
+    /// <summary>The edges of a part; nodes without one are left out when it is set.</summary>
+    public (IReadOnlyList<SignalNode> Nodes, IReadOnlyList<SignalEdge> Edges) Part(SignalPart part)
     {
-        var reaching = plan.Sound.Devices.Where(device => device.Role == SoundRole.Console).Select(device => device.Name).ToHashSet(StringComparer.Ordinal);
-        while (edges.Exists(edge => reaching.Contains(edge.To) && reaching.Add(edge.From)))
+        var toDesk = Reaching(plan.Sound.Devices.Where(device => device.Role == SoundRole.Console).Select(device => device.Name), edges);
+        List<SignalEdge> after = [.. edges.Where(edge => !toDesk.Contains(edge.To))];
+        var loud = Reaching(plan.Sound.Stacks.Select(stack => stack.Address.Text), after);
+        return part switch
+        {
+            SignalPart.ToDesk => (nodes, [.. edges.Where(edge => toDesk.Contains(edge.To))]),
+            SignalPart.FromDesk => (nodes, after),
+            SignalPart.Loudspeakers => (nodes, [.. after.Where(edge => loud.Contains(edge.To))]),
+            SignalPart.Heard => (nodes, WithWaysTo(after, [.. after.Where(edge => !loud.Contains(edge.To))])),
+            _ => (nodes, edges),
+        };
+    }
+
+    // What feeds them stands on both parts.
+    private static List<SignalEdge> WithWaysTo(List<SignalEdge> all, List<SignalEdge> wanted)
+    {
+        var needed = Reaching(wanted.Select(edge => edge.From), all);
+        return [.. all.Where(edge => wanted.Contains(edge) || needed.Contains(edge.To))];
+    }
+
+    private static HashSet<string> Reaching(IEnumerable<string> ends, List<SignalEdge> among)
+    {
+        var reaching = ends.ToHashSet(StringComparer.Ordinal);
+        while (among.Exists(edge => reaching.Contains(edge.To) && reaching.Add(edge.From)))
         {
             // Each round takes in one node more.
         }
 
-        return (nodes, [.. edges.Where(edge => reaching.Contains(edge.To) == toDesk)]);
+        return reaching;
     }
 
     private void AddSources()

@@ -6,7 +6,10 @@ using Advance.Planning;
 
 namespace Advance.Sheets.Drawings;
 
-/// <summary>The stage to scale, seen from above, with the audience at the foot: the whole of it, or as one act finds it.</summary>
+/// <summary>
+/// The stage to scale, seen from above, with the audience at the foot: as one act finds it, or what stands there for all of them. What several
+/// acts bring is never drawn at once, since it never stands there at once.
+/// </summary>
 internal static class StagePlotDrawing
 {
     // Two microphones this close, in metres, are one place with one label.
@@ -15,34 +18,46 @@ internal static class StagePlotDrawing
     // What stands further off the deck than this, in metres, is told in words: the plot is of the stage.
     private const double Margin = 2.2;
 
+    // What hangs higher than this, in metres, is over everybody's head.
+    private const double Overhead = 2.5;
+
     /// <summary>Draws it.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="stage">Which stage.</param>
-    /// <param name="act">Name of one act; null for everything.</param>
+    /// <param name="act">Name of one act; null for what stands there whoever plays.</param>
     public static Scene Draw(Plan plan, Stage stage, string? act)
     {
         var near = Things(plan, act).Where(thing => IsNear(thing.Spot, stage)).ToList();
         var things = near.DistinctBy(thing => thing.Spot).ToList();
         var inside = near.Except(things).ToLookup(thing => thing.Spot, thing => thing.Name);
-        var lines = plan.Patch.Lines.Where(line => line.Act is null || act is null || line.Act == act).ToList();
+        var lines = plan.Patch.Lines.Where(line => line.Act is null || line.Act == act).ToList();
         var atThings = lines.ToLookup(line => NameOfThing(line) is { } name ? name : "", StringComparer.OrdinalIgnoreCase);
         return new Scene(
             $"Stage plot of {act ?? plan.Brief.Gig.Title}, seen from above with the audience at the foot",
             [
-                .. DeckDrawing.Layers(stage),
+                .. DeckDrawing.Layers(stage, things),
                 new Layer("things", [.. things.Select(thing => PlotSymbols.Of(thing, LabelOf(thing, plan, inside[thing.Spot], atThings[thing.Name])))]),
                 new Layer("people", [.. Places(lines.Where(line => !near.Exists(thing => IsAt(line, thing)) && IsNear(line.Spot, stage)))]),
                 new Layer("wedges", [.. Wedges(plan, stage, act)]),
             ]);
     }
 
-    /// <summary>What belongs to the gig but stands too far off to be drawn.</summary>
-    public static IReadOnlyList<Placed> FurtherOut(Plan plan, Stage stage) =>
-        [.. Things(plan, act: null).Where(thing => !IsNear(thing.Spot, stage))];
+    /// <summary>What belongs to the gig but stands too far off to be drawn; for an act, without what the others bring.</summary>
+    public static IReadOnlyList<Placed> FurtherOut(Plan plan, Stage stage, string? act) =>
+        [.. Everything(plan).Where(thing => !IsNear(thing.Spot, stage) && (thing.Act is null || act is null || thing.Act == act))];
 
     private static IEnumerable<Placed> Things(Plan plan, string? act) =>
-        plan.Stage.Things.Concat(plan.Sound.Things).Concat(plan.Power.Things).Concat(plan.Lighting.Things)
-            .Where(thing => thing.Act is null || act is null || thing.Act == act);
+        Everything(plan).Where(thing => (thing.Act is null || thing.Act == act) && !(act is not null && plan.Brief.Gig.Acts.Count > 1 && IsOverhead(thing, plan)));
+
+    // Lights that hang over the players stand on the plot of the whole stage; on that of one of several acts they would only hide who stands there.
+    private static bool IsOverhead(Placed thing, Plan plan) => plan.Brief.Gig.Lighting.Positions.Any(position =>
+        position.Item is null
+        && position.Trim is { } trim && trim.Is(out var height) && height.Height.Meters > Overhead
+        && plan.Lighting.Things.Contains(thing)
+        && Mirrored.Each(position.Name, position.Sides).Any(one => one.Name == thing.Name));
+
+    private static IEnumerable<Placed> Everything(Plan plan) =>
+        plan.Stage.Things.Concat(plan.Sound.Things).Concat(plan.Power.Things).Concat(plan.Lighting.Things);
 
     private static bool IsNear(Spot? spot, Stage stage) =>
         spot is { } at && stage.Size.Is(out var size)
@@ -107,6 +122,6 @@ internal static class StagePlotDrawing
         from heard in plan.Patch.Pieces
         where heard.Kind?.Loudspeaker is not null && IsNear(heard.Spot, stage)
         let mix = plan.Patch.Returns.FirstOrDefault(mix => heard.Address.Text.StartsWith(mix.Address.Text + "/", StringComparison.Ordinal))
-        where mix is not null && (act is null || mix.Act == act)
+        where mix is not null && mix.Act == act
         select PlotSymbols.Wedge(heard.Address.Text, heard.Spot!.Value, mix.Row.Numbers.ToString());
 }

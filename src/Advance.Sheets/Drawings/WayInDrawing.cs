@@ -17,6 +17,9 @@ internal sealed class WayInDrawing(Speech speech)
 {
     private const double Link = 44;
     private const double Opening = 1.0 / 100;
+
+    // How high what has no height is drawn, in mm of the paper.
+    private const double Unsaid = 22;
     private const double Riser = 1.6;
     private const double Tread = 2.4;
     private const double Under = 4.5;
@@ -106,14 +109,18 @@ internal sealed class WayInDrawing(Speech speech)
         Arrow(stair[^1].X, left);
     }
 
-    // What is not known is drawn as high or wide as it is the other way, broken.
+    // Broken where a side is not known, or wider than the link is long: then it ends with the link. Open above where no height is known: in the
+    // open air there is none.
     private void Portal(double from, AccessStep step)
     {
-        var wide = Millimetres(step.Wide) ?? Millimetres(step.High)!.Value;
-        var high = Millimetres(step.High) ?? wide;
-        var pen = Millimetres(step.Wide) is null || Millimetres(step.High) is null ? Pen.Heavy with { Dash = Dash.Dashed } : Pen.Heavy;
+        var (known, high) = (Millimetres(step.Wide), Millimetres(step.High));
         var at = from + 2;
-        shapes.Add(new Polyline([new Point(at, floor), new Point(at, floor - high), new Point(at + wide, floor - high), new Point(at + wide, floor)]) { Pen = pen });
+        var to = at + Math.Min(known ?? high!.Value, Link - 4);
+        var pen = known is { } wide && wide <= Link - 4 && high is not null ? Pen.Heavy : Pen.Heavy with { Dash = Dash.Dashed };
+        Point[] up = [new Point(at, floor), new Point(at, floor - (high ?? Unsaid))];
+        Point[] down = [new Point(to, floor - (high ?? Unsaid)), new Point(to, floor)];
+        IEnumerable<Polyline> sides = high is null ? [new(up), new(down)] : [new([.. up, .. down])];
+        shapes.AddRange(sides.Select(side => side with { Pen = pen }));
     }
 
     private static double? Millimetres(Given<Length>? side) => side is { IsKnown: true } known ? known.Value.Millimeters * Opening : null;

@@ -45,8 +45,8 @@ internal static class ActLetterViews
         }
     }
 
-    // An act's day begins with the first line that names it; what is for all before that is the crew's.
-    private static IEnumerable<ActLetterView.Time> Times(Act act, Plan plan, Cells cells) => plan.Brief.Gig.Schedule
+    // An act's day is the show day, and begins with the first line that names it; what is for all before that is the crew's.
+    private static IEnumerable<ActLetterView.Time> Times(Act act, Plan plan, Cells cells) => ScheduleDays.OfShow(plan.Brief.Gig)
         .SkipWhile(row => row.Who?.Or("") != act.Name)
         .Where(row => row.Who is { } who && who.Is(out var name) && (name == act.Name || name == Everybody))
         .Select(row => (At: row.Time.Or(default), Line: new ActLetterView.Time(cells.Of(row.Time), Cell.Of(row.What), Cell.Of(row.Where))))

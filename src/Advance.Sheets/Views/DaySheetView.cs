@@ -6,8 +6,11 @@ public sealed record DaySheetView
     /// <summary>Where and for whom.</summary>
     public required IReadOnlyList<PairView> Facts { get; init; }
 
-    /// <summary>In the order written.</summary>
+    /// <summary>The show day, in the order written.</summary>
     public required IReadOnlyList<ScheduleLine> Schedule { get; init; }
+
+    /// <summary>Days of the gig beside the show day.</summary>
+    public required IReadOnlyList<OtherDay> OtherDays { get; init; }
 
     /// <summary>Who plays when.</summary>
     public required IReadOnlyList<SetLine> RunningOrder { get; init; }
@@ -56,6 +59,11 @@ public sealed record DaySheetView
 
     /// <summary>A line of the day.</summary>
     public sealed record ScheduleLine(Cell Time, Cell What, Cell Who, Cell Where, bool IsHold);
+
+    /// <summary>A day beside the show day.</summary>
+    /// <param name="Name">Its date, and what it is called in the gig.</param>
+    /// <param name="Lines">In the order written.</param>
+    public sealed record OtherDay(string Name, IReadOnlyList<ScheduleLine> Lines);
 
     /// <summary>A set.</summary>
     public sealed record SetLine(Cell From, Cell To, Cell Act, Cell Minutes);

@@ -23,7 +23,8 @@ internal static class DaySheetViews
         return new DaySheetView
         {
             Facts = [.. Facts(plan, cells).Where(fact => !fact.Value.IsBlank)],
-            Schedule = [.. gig.Schedule.Select(row => ScheduleOf(row, cells))],
+            Schedule = [.. ScheduleDays.OfShow(gig).Select(row => ScheduleOf(row, cells))],
+            OtherDays = [.. ScheduleDays.Others(gig).Select(found => new DaySheetView.OtherDay(ScheduleDays.NameOf(found.Day, plan), [.. found.Rows.Select(row => ScheduleOf(row, cells))]))],
             RunningOrder = [.. gig.Acts.SelectMany(act => act.Sets.Select(set => SetOf(act, set)))],
             People = [.. gig.People.Select(person => PersonOf(person, cells, showsPrivate))],
             Contacts = [.. venue.Contacts.Where(contact => showsPrivate || !contact.Private).Select(contact => ContactOf(contact, cells))],

@@ -1,4 +1,5 @@
 using Advance.Domain.Facts;
+using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
 using Advance.Planning;
 
@@ -21,10 +22,10 @@ internal static class PullListViews
         var lines = new PullLines(plan, cells);
         var others = plan.Stock.FromOthers
             .Where(piece => !(piece.From.Is(out var owner) && owner.Kind == OwnerKind.Hire))
-            .GroupBy(piece => (From: piece.From.Is(out var owner) ? OwnerWords.Of(owner) : "?", piece.Item))
+            .GroupBy(piece => (From: FromWhom(piece, plan.Brief.Gig), piece.Item))
             .OrderBy(group => group.Key.From, StringComparer.Ordinal)
             .ThenBy(group => group.Key.Item, StringComparer.Ordinal)
-            .Select(group => OtherOf([.. group], cells));
+            .Select(group => OtherOf(group.Key.From, [.. group], cells));
         return new PullListView(
             [.. plan.Load.Departments.Select(department => Department(department, lines, cells))],
             [.. Cases(plan, cells)],
@@ -53,8 +54,13 @@ internal static class PullListViews
         plan.Stock.Lines.Where(line => line.Kind?.Role == Role.Case).Select(line => new PullListView.CaseLine(
             Cell.Of(line.Kind!.Shelf), Untagged(cells.Of(line.Total)) with { Strong = true }, Cell.Of(line.Kind.Name), PullLines.Missing(line)));
 
-    private static PullListView.Other OtherOf(IReadOnlyList<Piece> pieces, Cells cells) => new(
-        cells.Of(pieces[0].From),
+    // What an act brings is named by the act, though its list says no more than that it is the act's.
+    private static string FromWhom(Piece piece, Gig gig) => !piece.From.Is(out var owner) ? "?"
+        : owner is { Kind: OwnerKind.Act, Name: null } && gig.Acts.FirstOrDefault(act => piece.Address.Text.Split('/').Contains(act.Name, StringComparer.Ordinal)) is { } act ? act.Name
+        : OwnerWords.Of(owner);
+
+    private static PullListView.Other OtherOf(string from, IReadOnlyList<Piece> pieces, Cells cells) => new(
+        cells.Of(pieces[0].From) with { Text = from },
         Cell.Number(pieces.Count) with { Strong = true },
         Cell.Of(pieces[0].Kind?.Name ?? pieces[0].Item),
         Cell.Of(NamesOf(pieces)));

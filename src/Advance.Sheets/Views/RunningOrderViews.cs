@@ -19,8 +19,8 @@ internal static class RunningOrderViews
         }
 
         var first = First(plan, sets.Min(set => set.Start));
-        var rest = gig.Schedule
-            .Where(row => row.Time.IsKnown && row.Time.Value.CompareTo(first) >= 0 && row.Day is null)
+        var rest = ScheduleDays.OfShow(gig)
+            .Where(row => row.Time.IsKnown && row.Time.Value.CompareTo(first) >= 0)
             .Select(row => (row.Time.Value, row.Time.Value.ToString(), row.What, false));
         return new RunningOrderView([.. sets.Concat(rest).OrderBy(line => line.Item1).Select(line => new RunningOrderView.Line(line.Item2, line.Item3, line.Item4))]);
     }
@@ -28,7 +28,7 @@ internal static class RunningOrderViews
     // The card begins with the last thing that happens before the first set and has to do with the public: an hour before is enough to be warned.
     private static Moment First(Plan plan, Moment set)
     {
-        var doors = plan.Brief.Gig.Schedule.Where(row => row.Time.IsKnown && row.What.StartsWith("Doors", StringComparison.OrdinalIgnoreCase)).Select(row => row.Time.Value).ToList();
+        var doors = ScheduleDays.OfShow(plan.Brief.Gig).Where(row => row.Time.IsKnown && row.What.StartsWith("Doors", StringComparison.OrdinalIgnoreCase)).Select(row => row.Time.Value).ToList();
         return doors.Count > 0 ? doors.Min() : set.Plus(-60);
     }
 }

@@ -9,10 +9,14 @@ internal static class SignalDiagramViews
     // What stands between the margins of a sheet on its side.
     private const double A4Mm = 268;
 
+    // What stands between head and foot, under the words over the drawing.
+    private const double A4HighMm = 130;
+    private const double A3HighMm = 215;
+
     /// <summary>Null where nothing is connected.</summary>
     public static SignalDiagramView? Of(Plan plan)
     {
-        var drawing = SignalDrawing.Of(plan);
+        var drawing = SignalDrawing.Of(plan, SignalPart.Whole);
         if (drawing.IsEmpty)
         {
             return null;
@@ -24,7 +28,8 @@ internal static class SignalDiagramViews
             return new SignalDiagramView("a4", [new SignalDiagramView.Part("whole", "")], Cells.Head(doubts));
         }
 
-        var (before, after) = (SignalDrawing.Of(plan, toDesk: true), SignalDrawing.Of(plan, toDesk: false));
+        var before = SignalDrawing.Of(plan, SignalPart.ToDesk);
+        var after = SignalDrawing.Of(plan, SignalPart.FromDesk);
         var parts = new List<SignalDiagramView.Part>();
         if (!before.IsEmpty)
         {
@@ -33,9 +38,19 @@ internal static class SignalDiagramViews
 
         if (!after.IsEmpty)
         {
-            parts.Add(new SignalDiagramView.Part("from-desk", "From the desk"));
+            parts.AddRange(AfterTheDesk(plan, after));
         }
 
         return new SignalDiagramView(Math.Max(before.WidthMm, after.WidthMm) <= A4Mm ? "a4" : "a3", parts, Cells.Head(doubts));
+    }
+
+    // What is higher than the page would be drawn smaller than its letters allow.
+    private static IEnumerable<SignalDiagramView.Part> AfterTheDesk(Plan plan, SignalDrawing after)
+    {
+        var isParted = after.HeightMm > (after.WidthMm <= A4Mm ? A4HighMm : A3HighMm)
+            && !SignalDrawing.Of(plan, SignalPart.Loudspeakers).IsEmpty && !SignalDrawing.Of(plan, SignalPart.Heard).IsEmpty;
+        return isParted
+            ? [new("loudspeakers", "From the desk to the loudspeakers"), new("heard", "From the desk to those on stage")]
+            : [new("from-desk", "From the desk")];
     }
 }

@@ -14,6 +14,15 @@ public sealed record StageBoxCardView(
     /// <summary>Whether one column names what is on a port: with more than one act each has its own.</summary>
     public bool IsNarrow => Acts.Count <= 1;
 
+    /// <summary>Whether any input has something on it for every act.</summary>
+    public bool HasHouseInputs => Inputs.Any(line => !line.House.IsBlank);
+
+    /// <summary>Whether any lead of an input bears another name than its port.</summary>
+    public bool HasInputLeads => Inputs.Any(line => !line.Lead.IsBlank);
+
+    /// <summary>Whether any output has something on it for every act.</summary>
+    public bool HasHouseOutputs => Outputs.Any(line => !line.House.IsBlank);
+
     /// <summary>The inputs in two blocks that stand side by side.</summary>
     public IReadOnlyList<IReadOnlyList<Line>> InputBlocks => Blocks(Inputs);
 

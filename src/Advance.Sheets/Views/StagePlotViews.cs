@@ -23,22 +23,23 @@ internal static class StagePlotViews
         var acts = plan.Brief.Gig.Acts;
         var name = plan.Stage.Stages.Count > 1 ? $", {stage.Name}" : "";
         IReadOnlyList<PairView> facts = [.. Facts(stage, cells)];
-        IReadOnlyList<PairView> further =
-        [
-            .. StagePlotDrawing.FurtherOut(plan, stage).Select(thing => new PairView(thing.Name, Cell.Of(Where(thing, speech)))),
-            .. plan.Power.Services.Where(point => point.Service?.Place is not null).Select(point => new PairView(point.Name, cells.Of(point.Service!.Place))),
-        ];
         if (acts.Count != 1)
         {
-            yield return new StagePlotView($"stage-plot-{Slug.Of(stage.Name)}", $"Stage plot{name}", "", stage.Name, "", facts, further);
+            yield return new StagePlotView($"stage-plot-{Slug.Of(stage.Name)}", $"Stage plot{name}", "", stage.Name, "", facts, Further(stage, null, plan, speech, cells));
         }
 
         foreach (var act in acts)
         {
             var id = $"stage-plot-{Slug.Of(stage.Name)}-{Slug.Of(act.Name)}";
-            yield return new StagePlotView(id, $"Stage plot{name}", About(act), stage.Name, act.Name, facts, further);
+            yield return new StagePlotView(id, $"Stage plot{name}", About(act), stage.Name, act.Name, facts, Further(stage, act.Name, plan, speech, cells));
         }
     }
+
+    private static IReadOnlyList<PairView> Further(Stage stage, string? act, Plan plan, Speech speech, Cells cells) =>
+    [
+        .. StagePlotDrawing.FurtherOut(plan, stage, act).Select(thing => new PairView(thing.Name, Cell.Of(Where(thing, speech)))),
+        .. plan.Power.Services.Where(point => point.Service?.Place is not null).Select(point => new PairView(point.Name, cells.Of(point.Service!.Place))),
+    ];
 
     private static string About(Act act)
     {

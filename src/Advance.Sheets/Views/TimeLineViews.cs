@@ -26,7 +26,7 @@ internal static class TimeLineViews
     }
 
     private static IEnumerable<(Moment At, TimeLineView.Row Row)> Written(Plan plan, Cells cells) =>
-        plan.Brief.Gig.Schedule.Where(row => row.Time.IsKnown).Select(row => (
+        ScheduleDays.OfShow(plan.Brief.Gig).Where(row => row.Time.IsKnown).Select(row => (
             row.Time.Value,
             new TimeLineView.Row(cells.Of(row.Time) with { Strong = true }, Cell.Blank, Cell.Of(row.What) with { Strong = true }, cells.Of(row.Who), Cell.Of(row.Where), Cell.Of("written"), row.IsHold)));
 
