@@ -1,8 +1,10 @@
 using Advance.Domain.Gigs;
 using Advance.Domain.Places;
+using Advance.Domain.Wording;
 using Advance.Paper.Pictures;
 using Advance.Paper.Tree;
 using Advance.Planning;
+using UnitsNet;
 
 namespace Advance.Sheets.Drawings;
 
@@ -77,7 +79,7 @@ internal static class StagePlotDrawing
         var second = thing.Look switch
         {
             Look.Stack => Boxes(plan.Sound.Stacks.FirstOrDefault(stack => stack.Address == thing.Address)),
-            Look.KeepClear => $"keep {Domain.Wording.Numbers.Plain(thing.Covers.Width, 1)} m clear",
+            Look.KeepClear => $"keep {Speech.Of(plan.Brief.Company.Units).Say(Length.FromMeters(thing.Covers.Width))} clear",
             _ => string.Join(" · ", ((IEnumerable<string>)[string.Join(", ", inside), ChannelWords.Of(lines.Select(line => line.Channel))]).Where(part => part.Length > 0)),
         };
         return Label(thing.Name, second);
