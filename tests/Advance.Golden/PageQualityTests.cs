@@ -29,7 +29,8 @@ public sealed class PageQualityTests
 
     [Theory]
     [MemberData(nameof(Gigs))]
-    public void The_day_sheet_is_one_page(string gig) => Assert.Single(LaidOut(gig).Sheets[0]);
+    public void The_day_sheet_is_one_page_and_one_more_for_other_days(string gig) =>
+        Assert.InRange(LaidOut(gig).Sheets[0].Count, 1, Samples.Plan(gig).Brief.Gig.Days.Count > 1 ? 2 : 1);
 
     [Theory]
     [MemberData(nameof(Gigs))]

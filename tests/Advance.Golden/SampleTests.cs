@@ -33,7 +33,9 @@ public sealed class SampleTests
     private static byte[] File(string gig, string format)
     {
         var package = PackageBuilder.Build(Samples.Plan(gig), PackageRequest.Everything with { Formats = [format] }, CompanyFolder.None);
-        Assert.Empty(package.Faults);
+
+        // A stage with many things has labels that stand in a key under it: that is told, and no mistake.
+        Assert.DoesNotContain(package.Faults, fault => !fault.Contains("listed under", StringComparison.Ordinal));
         return Assert.Single(package.Files).Bytes.ToArray();
     }
 }

@@ -25,6 +25,7 @@ internal static class IssueCommand
 
     private static int Issue(Terminal terminal, string gig)
     {
+        PackageBuilder.WakeUp(PackageRequest.Everything);
         var planned = Planned.From(gig);
         if (planned.Plan is not { } plan)
         {

@@ -6,9 +6,6 @@ namespace Advance.Sheets.Views;
 /// <param name="RestsOn">The open questions that may move the tasks; blank where there are none.</param>
 public sealed record LoadInView(CrewWorkView Front, IReadOnlyList<LoadInView.Step> SwitchOn, Cell RestsOn)
 {
-    /// <summary>Whether a loudspeaker comes on together with what feeds it anywhere.</summary>
-    public bool Mixes => SwitchOn.Any(step => !step.Before.IsBlank);
-
     /// <summary>One device that is closed.</summary>
     /// <param name="Number">From 1 on.</param>
     /// <param name="Device">Which.</param>

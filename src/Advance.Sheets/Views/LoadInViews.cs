@@ -34,7 +34,7 @@ internal static class LoadInViews
         Cell.Of(step.Device.Name),
         Cell.Of(string.Join(", ", step.Circuits.Select(circuit => circuit.Chain.Name))),
         cells.Amount(step.Inrush, current => current.Amperes, 0),
-        step.MixesLoudspeakers ? Cell.Of("loudspeakers off at themselves") : Cell.Blank);
+        step.MixesLoudspeakers ? Cell.Of("loudspeakers off at themselves before") : Cell.Blank);
 
     /// <summary>What stands before the tasks of both sheets.</summary>
     internal static CrewWorkView Front(Plan plan, Cells cells, Func<Finding, bool> isWanted)
