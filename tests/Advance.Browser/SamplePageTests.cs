@@ -27,7 +27,7 @@ public sealed class SamplePageTests
     [SkippableFact]
     public Task The_stage_plot_is_drawn_with_its_letters() => Browser.Open(Pages.Sample, Desk, async page =>
     {
-        var plot = page.Locator("svg").First;
+        var plot = page.Locator("section[id^=stage-plot] svg").First;
         Assert.True(await plot.IsVisibleAsync());
         Assert.Equal(0, await page.Locator("svg path path").CountAsync());
         var words = await plot.Locator("text").AllTextContentsAsync();

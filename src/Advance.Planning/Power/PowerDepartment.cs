@@ -59,6 +59,7 @@ public static class PowerDepartment
             Allowances = allowances,
             Faults = tree.Faults,
             IsProven = hung.IsProven,
+            Gap = hung.Gap,
         };
     }
 

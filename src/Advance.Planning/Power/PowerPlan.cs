@@ -51,6 +51,9 @@ public sealed record PowerPlan(
     /// <summary>Whether nothing better exists than the outlets chosen.</summary>
     public bool IsProven { get; init; } = true;
 
+    /// <summary>How far the worst use of a rating may be above the least that any choice could reach, as a share of that; 0 where it is proven, or light.</summary>
+    public double Gap { get; init; }
+
     /// <summary>The step that switches on a place of the supply; null where nothing in use hangs on it, or several steps do.</summary>
     public SwitchOnStep? StepOf(SupplyPoint point) => SwitchOn.FirstOrDefault(step => point.Upwards.Any(above => above.Address == step.Device.Address));
 

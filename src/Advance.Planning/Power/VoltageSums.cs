@@ -24,8 +24,8 @@ internal sealed class VoltageSums(Brief brief, PowerPlan power, CablePlan cables
     private CircuitVoltage VoltageOf(Circuit circuit)
     {
         var (ways, nominal) = (new VoltageWay(circuit.Name, circuit.Outlet, [.. segments.FeedersTo(circuit.Outlet), .. segments.Chain(circuit)]), Nominal(circuit.Outlet));
-        var (frame, found) = Worst(circuit.Outlet, ways, atMost: false);
-        var (endFrame, end) = Worst(circuit.Outlet, ways, atMost: true);
+        var (frame, found) = Worst(circuit.Outlet, ways, nominal, atMost: false);
+        var (endFrame, end) = Worst(circuit.Outlet, ways, nominal, atMost: true);
         return new CircuitVoltage(circuit, ways.Drop(frame, found, nominal), ways.AtEnd(endFrame, end, nominal))
         {
             Leg = frame.Name,
@@ -42,7 +42,7 @@ internal sealed class VoltageSums(Brief brief, PowerPlan power, CablePlan cables
 
     private static LegVoltage LegOf(SupplyPoint point, VoltageWay way, VoltageFrame frame, Figure<ElectricPotential> nominal)
     {
-        var rise = LineSet.Each(frame.Angles.Count).OrderBy(on => on.Count).Select(on => new DropCase(on, AtMost: true, Rises: true)).MaxBy(found => -way.Lost(frame, found).Real);
+        var rise = LineSet.Each(frame.Angles.Count).OrderBy(on => on.Count).Select(on => new DropCase(on, AtMost: true, Rises: true)).MaxBy(found => -way.Lowered(frame, found, nominal));
         var lines = point.Angles.Count == 1 ? [] : Names(point, rise.On);
         return new LegVoltage(
             frame.Name,
@@ -55,9 +55,9 @@ internal sealed class VoltageSums(Brief brief, PowerPlan power, CablePlan cables
     private static List<string> Names(SupplyPoint point, LineSet on) => [.. on.Where(point.Lines.Contains).Select(line => point.Legs[point.Lines.Index().First(one => one.Item == line).Index].Leg)];
 
     // Of several voltages the one that loses most, with everything on or with its own lines alone.
-    private static (VoltageFrame Frame, DropCase Case) Worst(SupplyPoint outlet, VoltageWay way, bool atMost) => Frames(outlet)
+    private static (VoltageFrame Frame, DropCase Case) Worst(SupplyPoint outlet, VoltageWay way, Figure<ElectricPotential> nominal, bool atMost) => Frames(outlet)
         .SelectMany(frame => new[] { LineSet.All(frame.Angles.Count), LineSet.Of(frame.Lines) }.Distinct().Select(on => (frame, new DropCase(on, atMost))))
-        .MaxBy(one => way.Lost(one.frame, one.Item2).Real);
+        .MaxBy(one => way.Lowered(one.frame, one.Item2, nominal));
 
     private static IEnumerable<VoltageFrame> Frames(SupplyPoint point) => point.Draws.Count > 0 && point.Draws.All(draw => draw.Wiring.Kind == MainsWiringKind.BetweenLines)
         ? point.Draws.Select(draw => draw.Wiring.Lines).Distinct().Take(1).Select(lines => new VoltageFrame(string.Join('-', lines.Select(line => LegOf(point, line))), lines, point.Angles))

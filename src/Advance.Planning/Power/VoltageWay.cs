@@ -17,6 +17,14 @@ internal sealed record VoltageWay(string Name, SupplyPoint Point, IReadOnlyList<
     /// <summary>What is lost, as a number, volt.</summary>
     public Complex Lost(VoltageFrame frame, DropCase found) => Segments.Aggregate(Complex.Zero, (sum, segment) => sum + segment.Lost(frame, found));
 
+    /// <summary>
+    /// How much lower the voltage is, as a number, volt; below 0 where it rises. Exact where the nominal voltage is known, since of two cases that
+    /// lose much the linear form may name the wrong one.
+    /// </summary>
+    public double Lowered(VoltageFrame frame, DropCase found, Figure<ElectricPotential> nominal) => Lost(frame, found) is var lost && nominal.Value is { } volts
+        ? volts.Volts - Complex.Abs(volts.Volts - lost)
+        : lost.Real;
+
     /// <summary>As a share of the nominal voltage, with what is used up before the service.</summary>
     public Figure<Ratio> Drop(VoltageFrame frame, DropCase found, Figure<ElectricPotential> nominal)
     {

@@ -102,7 +102,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
         return line with
         {
             Feeds = Cell.Of(circuit.Chain.Name) with { Strong = !line.IsStrip },
-            Chain = circuit.Chain.Loads.Count > 1 ? Cell.Of(string.Join(" → ", circuit.Chain.Loads.Select(load => Short(load, circuit.Chain)))) : Cell.Blank,
+            Chain = circuit.Chain.Loads.Count > 1 && circuit.Chain.Loads.Any(load => !circuit.Chain.Name.Contains(load.Name, StringComparison.Ordinal)) ? Cell.Of(string.Join(" → ", circuit.Chain.Loads.Select(load => Short(load, circuit.Chain)))) : Cell.Blank,
             Where = circuit.Chain.First.Spot is { } spot ? cells.Of(spot) : Cell.Blank,
             Lead = leads.Lead(link),
             Size = SizeOf(link),

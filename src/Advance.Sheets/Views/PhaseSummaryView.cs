@@ -5,9 +5,10 @@ namespace Advance.Sheets.Views;
 /// <param name="Mark">The share of a rating that the company allows itself, from 0 to 1.</param>
 /// <param name="Findings">What rules say about legs and neutrals.</param>
 /// <param name="IsSinglePole">Whether any of them is fed by leads of one core each.</param>
+/// <param name="Choice">How good the choice of outlets is, in words.</param>
 /// <param name="RestsOn">The open questions that may move loads to other legs; blank where there are none.</param>
 public sealed record PhaseSummaryView(
-    IReadOnlyList<PhaseSummaryView.Place> Places, string Mark, IReadOnlyList<FindingView> Findings, bool IsSinglePole, Cell RestsOn)
+    IReadOnlyList<PhaseSummaryView.Place> Places, string Mark, IReadOnlyList<FindingView> Findings, bool IsSinglePole, string Choice, Cell RestsOn)
 {
     /// <summary>A service, or the inlet of a distribution.</summary>
     /// <param name="Name">On paper.</param>
@@ -23,9 +24,12 @@ public sealed record PhaseSummaryView(
     /// <param name="AtMost">In A.</param>
     /// <param name="Share">In use, in per cent of what it may carry.</param>
     /// <param name="Used">The same from 0 on, for the bar; empty where unknown.</param>
+    /// <param name="Drop">What is lost up to here with everything in use, in per cent; blank at a service.</param>
+    /// <param name="Alone">The same with this leg alone in use.</param>
+    /// <param name="Rise">How far the leg rises at the highest while others are on; blank where it never does.</param>
     /// <param name="Lost">What it gets if the neutral opens, in V; blank where that moves nothing.</param>
     /// <param name="AtRisk">What would then be at risk.</param>
-    public sealed record Leg(Cell Name, Cell InUse, Cell State, Cell AtMost, Cell Share, string Used, Cell Lost, Cell AtRisk);
+    public sealed record Leg(Cell Name, Cell InUse, Cell State, Cell AtMost, Cell Share, string Used, Cell Drop, Cell Alone, Cell Rise, Cell Lost, Cell AtRisk);
 
     /// <summary>The neutral.</summary>
     /// <param name="InUse">At its worst, in A.</param>

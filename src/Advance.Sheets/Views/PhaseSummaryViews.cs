@@ -22,8 +22,16 @@ internal sealed class PhaseSummaryViews(Plan plan)
             DistributionViews.Share(plan.Brief.Company.Policies.CircuitUse / 100),
             FindingViews.Heavy(plan, finding => Rules.Contains(finding.Rule, StringComparer.Ordinal)),
             places.Exists(views.IsSinglePole),
+            Choice(plan.Power),
             Cells.Head(plan.Power.RestsOn));
     }
+
+    private static string Choice(PowerPlan power) => power switch
+    {
+        { IsProven: true } => "No better choice of outlets exists.",
+        { Gap: > 0 } => string.Create(CultureInfo.InvariantCulture, $"Choice of outlets: the fullest rating is used within {100 * power.Gap:0.#} % of the least that any choice could reach."),
+        _ => "No choice of outlets can use the fullest rating less.",
+    };
 
     private PhaseSummaryView.Place PlaceOf(SupplyPoint place) =>
         new(place.Name, string.Join(" · ", About(place).Where(part => part.Length > 0)), [.. place.Legs.Select(use => LegOf(place, use))], NeutralOf(place));
@@ -38,6 +46,7 @@ internal sealed class PhaseSummaryViews(Plan plan)
     private PhaseSummaryView.Leg LegOf(SupplyPoint place, LegUse use)
     {
         var lost = place.NeutralLost?.Legs.FirstOrDefault(one => one.Leg == use.Leg);
+        var volts = plan.Voltage.Points.FirstOrDefault(point => point.Point.Address == place.Address)?.Legs.FirstOrDefault(one => one.Leg == use.Leg);
         return new PhaseSummaryView.Leg(
             Cell.Of(use.Leg) with { Strong = true },
             cells.Amount(use.InUse, Amperes, 1) with { Strong = true },
@@ -45,6 +54,9 @@ internal sealed class PhaseSummaryViews(Plan plan)
             cells.Amount(use.AtMost, Amperes, 1),
             cells.Amount(use.OfLimit, ratio => ratio.Percent, 0),
             use.OfLimit.Value is { } share ? DistributionViews.Share(share.DecimalFractions) : "",
+            volts is null ? Cell.Blank : cells.Amount(volts.Drop, ratio => ratio.Percent, 1),
+            volts is null ? Cell.Blank : cells.Amount(volts.Alone, ratio => ratio.Percent, 1),
+            volts is { Rise.Value.Percent: > 0 } ? cells.Amount(volts.Rise, ratio => ratio.Percent, 1) : Cell.Blank,
             lost is null ? Cell.Blank : cells.Amount(lost.Voltage, volts => volts.Volts, 0),
             lost is null ? Cell.Blank : Cell.Of(Few([.. lost.AtRisk.Select(load => load.Name)])));
     }
