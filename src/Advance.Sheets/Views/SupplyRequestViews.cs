@@ -45,8 +45,17 @@ internal static class SupplyRequestViews
         cells.Amount(circuit.Use.AtMost, Amperes, 1));
 
     // Power is wanted when the schedule says that it is switched on.
-    private static Cell HoldOf(Plan plan, Cells cells) =>
-        plan.Brief.Gig.Schedule.FirstOrDefault(row => row.What.Contains("power", StringComparison.OrdinalIgnoreCase)) is { } hold ? cells.Of(hold.Time) : Cell.Blank;
+    private static Cell HoldOf(Plan plan, Cells cells)
+    {
+        var gig = plan.Brief.Gig;
+        if (gig.Schedule.FirstOrDefault(row => row.What.Contains("power", StringComparison.OrdinalIgnoreCase)) is not { } hold)
+        {
+            return Cell.Blank;
+        }
+
+        var cell = cells.Of(hold.Time);
+        return gig.Days.FirstOrDefault(day => day.Name == hold.Day) is { Kind: not Domain.Gigs.DayKind.Show } day ? Cell.Of($"{cell.Text}, {ScheduleDays.NameOf(day, plan)}") with { Tbc = cell.Tbc } : cell;
+    }
 
     private static string Named(string words, string leg) => leg.Length > 0 ? $"{words}, {leg}" : words;
 
