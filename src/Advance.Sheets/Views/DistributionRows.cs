@@ -45,7 +45,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
 
         foreach (var fed in plan.Power.Distributions.Where(other => other.FedBy is { Kind: PowerNodeKind.Link } link && link.Device == box.Device))
         {
-            yield return Feeding(Carrying(Blank(fed.FedBy!.Name, isStrip) with { Number = Cell.Of("link"), Outlet = Cell.Of(fed.FedBy.Connector) }, fed.FedBy), fed, LinkTo(fed));
+            yield return Feeding(Carrying(new DistributionView.Row(fed.FedBy!.Name, isStrip) with { Number = Cell.Of("link"), Outlet = Cell.Of(fed.FedBy.Connector) }, fed.FedBy), fed, LinkTo(fed));
         }
     }
 
@@ -54,7 +54,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
 
     private DistributionView.Row RowOf(SupplyPoint box, Domain.Stocks.OutletRow row, int number, SupplyPoint? fed, bool isStrip)
     {
-        var line = Blank(string.Create(CultureInfo.InvariantCulture, $"{box.Name} outlet {number}"), isStrip) with
+        var line = new DistributionView.Row(string.Create(CultureInfo.InvariantCulture, $"{box.Name} outlet {number}"), isStrip)
         {
             Number = Cell.Number(number) with { Strong = !isStrip },
             Outlet = Cell.Of(row.Connector),
@@ -74,8 +74,6 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
 
     private SupplyPoint? FedBy(SupplyPoint box, int number) =>
         plan.Power.Distributions.FirstOrDefault(other => other.FedBy is { Kind: PowerNodeKind.Outlet } outlet && outlet.Device == box.Device && outlet.Number == number);
-
-    private static DistributionView.Row Blank(string name, bool isStrip) => new(name, isStrip);
 
     private DistributionView.Row Carrying(DistributionView.Row line, SupplyPoint outlet) => line with
     {

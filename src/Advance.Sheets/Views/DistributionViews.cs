@@ -1,5 +1,4 @@
 using System.Globalization;
-using Advance.Domain.Figures;
 using Advance.Domain.Wording;
 using Advance.Planning;
 
@@ -48,7 +47,7 @@ internal sealed class DistributionViews
             Share(plan.Brief.Company.Policies.CircuitUse / 100),
             outlets.Any(row => row.Device.Length > 0),
             box.Legs.Count > 1,
-            plan.Cables.Of(Address.Of("link") / "power" / box.Name)?.Leads.Any(lead => lead.Cable?.Cores == 1) ?? false,
+            facts.IsSinglePole(box),
             plan.Power.ServicesInUse.Skip(1).Any(),
             Cells.Head(plan.Power.RestsOn.With(plan.Cables.RestsOn)));
     }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Advance.Domain.Figures;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -21,7 +20,7 @@ internal sealed class PhaseSummaryViews(Plan plan)
             [.. places.Select(views.PlaceOf)],
             DistributionViews.Share(plan.Brief.Company.Policies.CircuitUse / 100),
             FindingViews.Heavy(plan, finding => Rules.Contains(finding.Rule, StringComparer.Ordinal)),
-            places.Exists(views.IsSinglePole),
+            places.Exists(new SupplyFacts(plan).IsSinglePole),
             Choice(plan.Power),
             Cells.Head(plan.Power.RestsOn));
     }
@@ -68,8 +67,6 @@ internal sealed class PhaseSummaryViews(Plan plan)
         Cell.Of(string.Join(", ", neutral.InUse.Orders.Where(order => order.Order > 1 && order.Current.Value is { Amperes: > 0 }).Select(order =>
             string.Create(CultureInfo.InvariantCulture, $"order {order.Order}: {cells.WithUnit(order.Current).Text}")))),
         Cell.Of(Few(neutral.InUse.Assumed)));
-
-    private bool IsSinglePole(SupplyPoint place) => plan.Cables.Of(Address.Of("link") / "power" / place.Name)?.Leads.Any(lead => lead.Cable?.Cores == 1) ?? false;
 
     private static string Few(IReadOnlyList<string> names) => names.Count <= MostNamed
         ? string.Join(", ", names)

@@ -28,6 +28,9 @@ internal sealed class SupplyFacts(Plan plan)
         }
     }
 
+    /// <summary>Whether leads of one core each feed it.</summary>
+    public bool IsSinglePole(SupplyPoint point) => plan.Cables.Of(Domain.Figures.Address.Of("link") / "power" / point.Name)?.Leads.Any(lead => lead.Cable?.Cores == 1) ?? false;
+
     // Always in mA, as it stands on the device.
     private Cell Residual(Service service) => cells.Of(service.ResidualProtection) is var cell && service.ResidualProtection.Is(out var trips)
         ? cell with { Text = $"{Cells.Amount(trips.Milliamperes, 0).Text} mA" }

@@ -18,9 +18,6 @@ public sealed record MainsConnector(
     /// <summary>The hour at which the earth contact stands, seen from the front of the outlet with the keyway at six; null where that says nothing.</summary>
     public int? EarthAt { get; init; }
 
-    /// <summary>Whether it may be parted under load: null where its standard leaves that to the maker. Default true.</summary>
-    public bool? BreaksLoad { get; init; } = true;
-
     /// <summary>Contacts that carry current or protect; a pilot is not counted.</summary>
     public int Contacts => Lines + (HasNeutral ? 1 : 0) + 1;
 

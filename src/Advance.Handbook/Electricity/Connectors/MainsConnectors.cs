@@ -29,8 +29,8 @@ public static class MainsConnectors
         new MainsConnector("13 A domestic", 1, true, Home, HomeMost, Amperes(13), null, ConnectorStandards.Bs1363),
         new MainsConnector("16 A domestic", 1, true, Home, HomeMost, Amperes(16), null, ConnectorStandards.Cee7),
         new MainsConnector("locking mains 16 A", 1, true, Low, HomeMost, Amperes(16), Amperes(20), Domain.Figures.Publication.CommonPractice),
-        new MainsConnector("locking mains 20 A", 1, true, Low, HomeMost, Amperes(20), null, Domain.Figures.Publication.CommonPractice) { BreaksLoad = false },
-        new MainsConnector("locking mains 32 A", 1, true, Low, HomeMost, Amperes(32), null, Domain.Figures.Publication.CommonPractice) { BreaksLoad = false },
+        new MainsConnector("locking mains 20 A", 1, true, Low, HomeMost, Amperes(20), null, Domain.Figures.Publication.CommonPractice),
+        new MainsConnector("locking mains 32 A", 1, true, Low, HomeMost, Amperes(32), null, Domain.Figures.Publication.CommonPractice),
     }.ToDictionary(connector => connector.Name, StringComparer.Ordinal);
 
     /// <summary>
