@@ -14,4 +14,8 @@ namespace Advance.Domain.Stocks;
 /// <param name="Fuse">In its plug; null where there is none.</param>
 public sealed record Cable(
     string Carries, string From, string To, Given<Length> Length, string Section, int Cores, Given<ElectricCurrent>? Rating,
-    Given<ElectricCurrent>? Fuse = null);
+    Given<ElectricCurrent>? Fuse = null)
+{
+    /// <summary>Of a mains cable, the size of its neutral where that is not the size of its lines; empty where it is.</summary>
+    public string NeutralSection { get; init; } = "";
+}

@@ -40,6 +40,9 @@ public sealed record Mains(
     /// <summary>Whether it may draw its most for three hours or more without a pause.</summary>
     public Given<bool>? Continuous { get; init; }
 
+    /// <summary>Whether it draws more current as the voltage falls, so that its power stays the same.</summary>
+    public Given<bool>? SteadyPower { get; init; }
+
     /// <summary>Whether it holds a motor that turns the other way when two lines are swapped.</summary>
     public Given<bool>? Turns { get; init; }
 

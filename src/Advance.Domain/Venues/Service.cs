@@ -28,4 +28,13 @@ public sealed record Service(
 {
     /// <summary>How much voltage is lost before it, from the origin of the installation; null where nobody says.</summary>
     public Given<Ratio>? DropUsed { get; init; }
+
+    /// <summary>Whose rules hold; null where nobody says.</summary>
+    public Given<WiringRules>? Rules { get; init; }
+
+    /// <summary>What it hangs on together with others, by its name in the venue; null where it hangs on nothing that is known.</summary>
+    public Given<string>? Upstream { get; init; }
+
+    /// <summary>Of one line behind an upstream limit of several: which of them, <c>L2</c>; null where nobody says, and where it has them all.</summary>
+    public Given<string>? UpstreamLine { get; init; }
 }

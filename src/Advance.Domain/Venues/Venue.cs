@@ -39,6 +39,9 @@ public sealed record Venue
     /// <summary>Supplies, in the order written.</summary>
     public IReadOnlyList<Service> Services { get; init; } = [];
 
+    /// <summary>What services hang on together, in the order written.</summary>
+    public IReadOnlyList<UpstreamLimit> UpstreamLimits { get; init; } = [];
+
     /// <summary>What the venue forbids and when it ends.</summary>
     public HouseRules Rules { get; init; } = HouseRules.None;
 

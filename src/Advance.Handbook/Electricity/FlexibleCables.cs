@@ -4,17 +4,17 @@ using UnitsNet;
 namespace Advance.Handbook;
 
 /// <summary>
-/// Current-carrying capacity and voltage drop of 60 °C rubber flexible cable, as used for mains leads and feeders, in free air of 30 °C,
-/// unrolled and not grouped. Below 4 mm² from <see cref="Bs7671.Table4F3A"/> and <see cref="Bs7671.Table4F3B"/>, from 4 mm² from
-/// <see cref="Bs7671.Table4F1A"/> and <see cref="Bs7671.Table4F1B"/>. Cable of a higher temperature class carries more, but terminations and
-/// connectors may not. Other bodies tabulate other values: German 26 A for three loaded cores of 2.5 mm² where these give 20 A.
+/// Current-carrying capacity of flexible cable, as used for mains leads and feeders, in free air of 30 °C, unrolled and not grouped, and voltage
+/// drop of that of 60 °C. Rubber of 60 °C stands below 4 mm² in <see cref="Bs7671.Table4F3A"/> and <see cref="Bs7671.Table4F3B"/>, from 4 mm² in
+/// <see cref="Bs7671.Table4F1A"/> and <see cref="Bs7671.Table4F1B"/>; 90 °C thermosetting from 4 mm² in <see cref="Bs7671.Table4F2A"/>, and carries more, but
+/// terminations and connectors may not. Other bodies tabulate other values: German 26 A for three loaded cores of 2.5 mm² where these give 20 A.
 /// </summary>
 public static class FlexibleCables
 {
     private const double FirstOf4F1 = 4;
 
     // mm²: A of one 2-core or 3-core with earth, A of one 3-, 4- or 5-core on three phases, A of two single cores touching; 0 where blank.
-    private static readonly SortedDictionary<double, (int OnePhase, int ThreePhase, int Singles)> Capacity = new()
+    private static readonly SortedDictionary<double, (int OnePhase, int ThreePhase, int Singles)> Capacity60 = new()
     {
         [0.5] = (3, 3, 0),
         [0.75] = (6, 6, 0),
@@ -37,7 +37,25 @@ public static class FlexibleCables
         [240] = (0, 343, 471),
     };
 
-    // mm²: mV/A/m of the same three; impedance z where the table has r, x and z; 0 where blank.
+    // The same of 90 °C; smaller sizes stand in a table that was not to be had.
+    private static readonly Dictionary<double, (int OnePhase, int ThreePhase, int Singles)> Capacity90 = new()
+    {
+        [4] = (42, 37, 0),
+        [6] = (55, 49, 0),
+        [10] = (76, 66, 0),
+        [16] = (103, 89, 0),
+        [25] = (136, 119, 0),
+        [35] = (0, 146, 200),
+        [50] = (0, 177, 250),
+        [70] = (0, 225, 310),
+        [95] = (0, 273, 369),
+        [120] = (0, 316, 432),
+        [150] = (0, 363, 497),
+        [185] = (0, 414, 567),
+        [240] = (0, 487, 673),
+    };
+
+    // mm²: mV/A/m of the same three, 60 °C; impedance z where the table has r, x and z; 0 where blank.
     private static readonly SortedDictionary<double, (double OnePhase, double ThreePhase, double Singles)> Drop = new()
     {
         [0.5] = (93, 80, 0),
@@ -62,19 +80,25 @@ public static class FlexibleCables
     };
 
     /// <summary>The sizes of the tables, mm², rising.</summary>
-    public static IReadOnlyCollection<double> Sizes => Capacity.Keys;
+    public static IReadOnlyCollection<double> Sizes => Capacity60.Keys;
 
     /// <summary>What a single-phase lead carries: two loaded cores; null where the table is blank.</summary>
     /// <param name="squareMillimetres">Nominal size: 2.5.</param>
-    public static ElectricCurrent? OnePhase(double squareMillimetres) => Amperes(Capacity.GetValueOrDefault(squareMillimetres).OnePhase);
+    /// <param name="temperatureClass">Of the cable; that of a cable that says nothing if left out.</param>
+    public static ElectricCurrent? OnePhase(double squareMillimetres, TemperatureClass temperatureClass = TemperatureClass.Sixty) =>
+        Amperes(Row(squareMillimetres, temperatureClass).OnePhase);
 
     /// <summary>What each line of a three-phase lead carries: three loaded cores; null where the table is blank.</summary>
     /// <param name="squareMillimetres">Nominal size: 16.</param>
-    public static ElectricCurrent? ThreePhase(double squareMillimetres) => Amperes(Capacity.GetValueOrDefault(squareMillimetres).ThreePhase);
+    /// <param name="temperatureClass">Of the cable; that of a cable that says nothing if left out.</param>
+    public static ElectricCurrent? ThreePhase(double squareMillimetres, TemperatureClass temperatureClass = TemperatureClass.Sixty) =>
+        Amperes(Row(squareMillimetres, temperatureClass).ThreePhase);
 
     /// <summary>What two single cores that touch carry, one phase; null where the table is blank.</summary>
     /// <param name="squareMillimetres">Nominal size: 95.</param>
-    public static ElectricCurrent? TwoSingles(double squareMillimetres) => Amperes(Capacity.GetValueOrDefault(squareMillimetres).Singles);
+    /// <param name="temperatureClass">Of the cable; that of a cable that says nothing if left out.</param>
+    public static ElectricCurrent? TwoSingles(double squareMillimetres, TemperatureClass temperatureClass = TemperatureClass.Sixty) =>
+        Amperes(Row(squareMillimetres, temperatureClass).Singles);
 
     /// <summary>Drop per ampere and metre of a single-phase lead, both conductors, hot; null where the table is blank.</summary>
     /// <param name="squareMillimetres">Nominal size: 2.5.</param>
@@ -89,12 +113,16 @@ public static class FlexibleCables
     public static ResistancePerLength? DropTwoSingles(double squareMillimetres) => PerMetre(Drop.GetValueOrDefault(squareMillimetres).Singles);
 
     /// <summary>The table of current-carrying capacity that a size stands in.</summary>
-    public static Domain.Figures.Publication CapacityTable(double squareMillimetres) =>
-        squareMillimetres < FirstOf4F1 ? Bs7671.Table4F3A : Bs7671.Table4F1A;
+    public static Domain.Figures.Publication CapacityTable(double squareMillimetres, TemperatureClass temperatureClass = TemperatureClass.Sixty) =>
+        temperatureClass == TemperatureClass.Ninety ? Bs7671.Table4F2A : squareMillimetres < FirstOf4F1 ? Bs7671.Table4F3A : Bs7671.Table4F1A;
 
     /// <summary>The table of voltage drop that a size stands in.</summary>
     public static Domain.Figures.Publication DropTable(double squareMillimetres) =>
         squareMillimetres < FirstOf4F1 ? Bs7671.Table4F3B : Bs7671.Table4F1B;
+
+    // 75 °C is a North American class: what lies below it is safe.
+    private static (int OnePhase, int ThreePhase, int Singles) Row(double squareMillimetres, TemperatureClass temperatureClass) =>
+        temperatureClass == TemperatureClass.Ninety ? Capacity90.GetValueOrDefault(squareMillimetres) : Capacity60.GetValueOrDefault(squareMillimetres);
 
     private static ElectricCurrent? Amperes(int value) => value == 0 ? null : ElectricCurrent.FromAmperes(value);
 

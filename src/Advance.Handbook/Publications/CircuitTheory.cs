@@ -10,4 +10,7 @@ public static class CircuitTheory
 
     /// <summary>Resistances and impedances in series and side by side.</summary>
     public static readonly Publication Ohm = new("circuit theory", "", "Ohm's law", Standing.Read);
+
+    /// <summary>Three phasors as a forward, a backward and a common system.</summary>
+    public static readonly Publication Sequences = new("circuit theory", "", "symmetrical components", Standing.Read);
 }

@@ -16,4 +16,7 @@ public static class Iec60364
 
     /// <summary>The most that voltage may drop.</summary>
     public static readonly Publication TableG52 = new(Title, Edition, "Table G.52.1", Standing.Read);
+
+    /// <summary>Generating sets: protection must work with what they deliver into a fault. The part is 5-55; the multiple is what makers print.</summary>
+    public static readonly Publication Generators = new("IEC 60364-5-55", "2011", "551; sustained short-circuit current as makers print it", Standing.FromMemory);
 }

@@ -16,4 +16,25 @@ public static class Nec
 
     /// <summary>Alternating-current resistance and reactance; its note 2 gives the effective impedance R cos φ + X sin φ.</summary>
     public static readonly Publication Table9 = new(Title, Edition, "Chapter 9, Table 9, note 2", Standing.Read);
+
+    /// <summary>Current-carrying capacity of flexible cords.</summary>
+    public static readonly Publication Table400A1 = new(Title, Edition, "Table 400.5(A)(1)", Standing.Read);
+
+    /// <summary>Current-carrying capacity of portable power cables; formerly Table 400.5(B).</summary>
+    public static readonly Publication Table400A2 = new(Title, Edition, "Table 400.5(A)(2)", Standing.Read);
+
+    /// <summary>More than three loaded conductors in a cord or cable; alike in 310.15(C)(1), formerly 310.15(B)(3)(a).</summary>
+    public static readonly Publication Table400A3 = new(Title, Edition, "Table 400.5(A)(3), Table 310.15(C)(1)", Standing.Read);
+
+    /// <summary>Air that is not of 30 °C.</summary>
+    public static readonly Publication Table310Ambient = new(Title, Edition, "Table 310.15(B)(1)", Standing.Read);
+
+    /// <summary>Current-carrying capacity of conductors in cable or raceway, by which terminations are judged; formerly Table 310.15(B)(16).</summary>
+    public static readonly Publication Table310 = new(Title, Edition, "Table 310.16", Standing.Read);
+
+    /// <summary>The lowest temperature class of conductor and terminations decides.</summary>
+    public static readonly Publication TerminationTemperature = new(Title, Edition, "110.14(C)", Standing.Read);
+
+    /// <summary>The neutral of single-pole feeders to phase-control dimmers counts 130 %.</summary>
+    public static readonly Publication DimmerNeutral = new(Title, Edition, "520.53(O)(2)", Standing.Read);
 }

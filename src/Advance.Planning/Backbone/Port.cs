@@ -9,8 +9,11 @@ namespace Advance.Planning;
 /// <param name="Number">Which of them, from 1; null where the device has one, or it is not chosen yet.</param>
 public sealed record Port(string Device, PortKind Kind, int? Number)
 {
-    /// <summary><c>SB1 in 3</c>.</summary>
-    public override string ToString() => $"{Device} {Word(Kind)}{(Number is { } number ? $" {number}" : "")}";
+    /// <summary>Of several that come out on one connector, the last; null where it is one.</summary>
+    public int? Last { get; init; }
+
+    /// <summary><c>SB1 in 3</c>, <c>PD1 outlet 1-6</c>.</summary>
+    public override string ToString() => $"{Device} {Word(Kind)}{(Number is { } number ? $" {number}" : "")}{(Last is { } last ? $"-{last}" : "")}";
 
     /// <summary>Whether it is the one of that index, from 0, of ports that somebody wrote; what they left open fits any.</summary>
     public bool IsIn(PortRange written, int index) =>

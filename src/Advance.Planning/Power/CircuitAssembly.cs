@@ -2,6 +2,8 @@ using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
+using Advance.Domain.Venues;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -22,6 +24,7 @@ internal sealed class CircuitAssembly
     private readonly List<List<PowerNode>> groups;
     private readonly List<(PowerNode Node, string Leg)> nodes;
     private readonly List<PowerNode> soundSupplies;
+    private readonly bool isNec;
     private readonly List<(PowerNode Node, string? Leg, CircuitGuard Guard)> guards;
 
     /// <summary>Gathers what is free.</summary>
@@ -43,6 +46,7 @@ internal sealed class CircuitAssembly
         ];
         nodes = [.. tree.Nodes.Where(node => node.Children.Count > 0).SelectMany(node => node.Legs.Select(leg => (node, leg)))];
         guards = [.. nodes.Select(place => place.Node).Distinct().SelectMany(GuardsOf)];
+        isNec = tree.Services.Count > 0 && tree.Services.All(service => NorthAmerica.Has(service.Service!));
         soundSupplies = [.. chains.Where(chain => EarthOf(chain.First) == CircuitEarth.Sound).SelectMany(FixedSupplies).Distinct()];
     }
 
@@ -52,7 +56,8 @@ internal sealed class CircuitAssembly
     /// <summary>Solves it and hangs each chain on its outlet.</summary>
     public CircuitHanging Hang()
     {
-        var answer = CircuitSolver.Solve(new CircuitProblem([.. chains.Select(WishOf)], [.. groups.Select(GroupOf)], [.. nodes.Select(NodeOf)], StateShares.States.Count) { Guards = [.. guards.Select(one => one.Guard)] });
+        var problem = new CircuitProblem([.. chains.Select(WishOf)], [.. groups.Select(GroupOf)], [.. nodes.Select(NodeOf)], StateShares.States.Count) { Guards = [.. guards.Select(one => one.Guard)] };
+        var answer = CircuitSolver.Solve(problem);
         var free = groups.Select(group => group.ToList()).ToList();
         var taken = new PowerNode?[chains.Count];
         foreach (var isBefore in new[] { true, false })
@@ -66,7 +71,10 @@ internal sealed class CircuitAssembly
             }
         }
 
-        return new CircuitHanging([.. chains.Where((_, index) => taken[index] is null).Select(chain => new UnfedChain(chain, ReasonOf(chain)))], [.. GivenUp(taken)], answer.IsProven, answer.Gap);
+        return new CircuitHanging([.. chains.Where((_, index) => taken[index] is null).Select(chain => new UnfedChain(chain, ReasonOf(chain)))], [.. GivenUp(taken)], answer.IsProven, answer.Gap)
+        {
+            ToFree = [.. CircuitPins.ToFree(problem, answer).Select(wish => chains[wish].Row!)],
+        };
     }
 
     // What is hung first gets the first outlets, so that a wedge more moves no stack.
@@ -138,12 +146,15 @@ internal sealed class CircuitAssembly
             .Select(group => new CircuitOption(group, Distance(groups[group][0], chain), chain.Row is { } row && Keeps(groups[group][0], row)))
             .ToList();
         return new CircuitWish(
-            chain.Loads.Count, [.. StateShares.States.Select(state => chain.Loads.Sum(load => CircuitDevice.Up(draws.InUse(load, state))))], EarthOf(chain.First), options, chain.Row is not null, before < 0 ? null : before)
+            chain.Loads.Count, [.. StateShares.States.Select(state => chain.Loads.Sum(load => CircuitDevice.Up(draws.InUse(load, state), IsLong(load) ? ContinuousLoad.Factor : 1)))], EarthOf(chain.First), options, chain.Row is not null, before < 0 ? null : before)
         {
             Leakage = CircuitDevice.LeakageOf(chain),
             Inrush = CircuitDevice.InrushOf(chain),
         };
     }
+
+    // Where the NEC holds, what runs for three hours counts a quarter more, so that no outlet is chosen that its rule then refuses.
+    private bool IsLong(PowerLoad load) => isNec && load.Continuous is not { IsKnown: true, Value: false };
 
     // The desk that runs the lights may stand beside the one that runs the sound.
     private static CircuitEarth EarthOf(PowerLoad load) => load.Use switch
@@ -169,7 +180,9 @@ internal sealed class CircuitAssembly
     private CircuitGroup GroupOf(List<PowerNode> outlets)
     {
         var first = outlets[0];
-        var carriers = first.Upwards.Skip(1).SelectMany(node => first.Legs.Select(leg => nodes.IndexOf((node, leg)))).Where(index => index >= 0).ToList();
+        var carriers = first.Upwards.Skip(1).SelectMany(node => first.Legs.Select(leg => (node, leg)))
+            .Concat(first.Root is { Upstream: { } shared } root ? first.Legs.SelectMany(root.LegsUpstream).Distinct().Select(leg => (shared, leg)) : [])
+            .Select(place => nodes.IndexOf(place)).Where(index => index >= 0).ToList();
         var above = first.Upwards.ToHashSet();
         return new CircuitGroup(outlets.Count, CircuitDevice.Down(first.Limit), carriers, tree.Services.Concat(tree.Distributions).ToList().IndexOf(first.Root))
         {
@@ -185,11 +198,19 @@ internal sealed class CircuitAssembly
         (CircuitDevice.LeakageOf(node) is { } leakage ? new[] { (node, (string?)null, new CircuitGuard(leakage, IsLeakage: true)) } : [])
         .Concat(CircuitDevice.InrushOf(node) is { } inrush ? node.Legs.Select(leg => (node, (string?)leg, new CircuitGuard(inrush, IsLeakage: false))) : []);
 
+    private static IEnumerable<OtherLoad> OthersOn((PowerNode Node, string Leg) place) => place.Node.Kind == PowerNodeKind.Upstream
+        ? place.Node.Shared!.SharedWith.Concat(place.Node.Children.Where(service => service.Legs.Any(leg => service.LegsUpstream(leg).Contains(place.Leg))).SelectMany(service => service.Service!.SharedWith))
+        : place.Node.Service?.SharedWith ?? [];
+
+    private static bool IsOn(PowerNode node, (PowerNode Node, string Leg) place) => place.Node.Kind == PowerNodeKind.Upstream
+        ? node.Root.Upstream == place.Node && node.Legs.SelectMany(node.Root.LegsUpstream).Contains(place.Leg)
+        : node.Upwards.Contains(place.Node) && node.Legs.Contains(place.Leg);
+
     private CircuitNode NodeOf((PowerNode Node, string Leg) place)
     {
-        var others = place.Node.Service?.SharedWith ?? [];
+        var others = OthersOn(place).ToList();
         List<PowerLoad> loads = [.. chains.SelectMany(chain => chain.Loads)];
-        var left = tree.Nodes.Where(node => node.Upwards.Contains(place.Node) && node.Legs.Contains(place.Leg)).Sum(node => allowed.Before(node, loads).Sum(CircuitDevice.Up));
+        var left = tree.Nodes.Where(node => IsOn(node, place)).Sum(node => allowed.Before(node, loads).Sum(one => CircuitDevice.Up(one)));
         return new CircuitNode(
             CircuitDevice.Down(place.Node.Limit),
             [.. StateShares.States.Select(state => left + others.Where(other => draws.Runs(other, state)).Sum(other => CircuitDevice.Up(Figure.From(other.InUse))))],

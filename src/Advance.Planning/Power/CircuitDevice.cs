@@ -32,7 +32,7 @@ internal static class CircuitDevice
     public static int InrushOf(PowerChain chain) => chain.Loads.Sum(load => Up(load.Inrush));
 
     /// <summary>A current in 10 mA, rounded up: so many rounded together are never less than what they stand for.</summary>
-    public static int Up(Figure<ElectricCurrent> figure) => figure.Value is { } value ? Up(value.Amperes / Current) : 0;
+    public static int Up(Figure<ElectricCurrent> figure, double times = 1) => figure.Value is { } value ? Up(times * value.Amperes / Current) : 0;
 
     /// <summary>A limit in 10 mA, rounded down; null where nobody knows.</summary>
     public static int? Down(Figure<ElectricCurrent> figure) => figure.Value is { } value ? Down(value.Amperes / Current) : null;

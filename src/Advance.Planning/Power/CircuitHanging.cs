@@ -1,3 +1,5 @@
+using Advance.Domain.Gigs;
+
 namespace Advance.Planning;
 
 /// <summary>What came of hanging all chains on outlets.</summary>
@@ -5,4 +7,8 @@ namespace Advance.Planning;
 /// <param name="GivenUp">Circuits fixed by hand that were not kept.</param>
 /// <param name="IsProven">Whether nothing better exists, in any aim.</param>
 /// <param name="Gap">How far the worst utilisation may be above the least there is, as a share of that least; 0 where it is proven, or comfortable.</param>
-internal sealed record CircuitHanging(IReadOnlyList<UnfedChain> Unfed, IReadOnlyList<GivenUpCircuit> GivenUp, bool IsProven, double Gap);
+internal sealed record CircuitHanging(IReadOnlyList<UnfedChain> Unfed, IReadOnlyList<GivenUpCircuit> GivenUp, bool IsProven, double Gap)
+{
+    /// <summary>Circuits fixed by hand; were they free, everything would have an outlet and nothing carried too much. Empty where that is so, or would not help.</summary>
+    public IReadOnlyList<CircuitRow> ToFree { get; init; } = [];
+}

@@ -6,13 +6,16 @@ using UnitsNet;
 
 namespace Advance.Planning;
 
-/// <summary>A cable, or several in a row, and all that comes through. The neutral is as thick as the lines.</summary>
+/// <summary>A cable, or several in a row, and all that comes through; where its neutral is not as thick as its lines, those by themselves.</summary>
 /// <param name="Name">On paper: <c>feeder to PD1</c>.</param>
 /// <param name="Resistance">Of one conductor.</param>
 /// <param name="Reactance">Of one conductor.</param>
 /// <param name="Draws">What comes through.</param>
 internal sealed record DropSegment(string Name, Figure<ElectricResistance> Resistance, Figure<ElectricResistance> Reactance, IReadOnlyList<DropDraw> Draws)
 {
+    /// <summary>Which conductors it stands for.</summary>
+    public DropConductors Conductors { get; init; } = DropConductors.All;
+
     private readonly Dictionary<(string, DropCase), (Figure<ElectricPotential> Along, Figure<ElectricPotential> Across)> made = [];
     private readonly Dictionary<(string, DropCase), Complex> lost = [];
     private Doubts? restsOn;
@@ -27,7 +30,7 @@ internal sealed record DropSegment(string Name, Figure<ElectricResistance> Resis
     {
         if (!lost.TryGetValue((frame.Name, found), out var volts))
         {
-            lost[(frame.Name, found)] = volts = Running(found).Aggregate(Complex.Zero, (sum, draw) => sum + draw.Drop(frame.Factor(draw.Wiring), Impedance, found.AtMost, found.Rises));
+            lost[(frame.Name, found)] = volts = Running(found).Aggregate(Complex.Zero, (sum, draw) => sum + draw.Drop(frame.Factor(draw.Wiring, Conductors), Impedance, found.AtMost, found.Rises));
         }
 
         return volts;
@@ -48,7 +51,7 @@ internal sealed record DropSegment(string Name, Figure<ElectricResistance> Resis
 
     private (Figure<ElectricPotential> Along, Figure<ElectricPotential> Across) Make(VoltageFrame frame, DropCase found)
     {
-        var currents = Running(found).ConvertAll(draw => Components(draw, frame.Factor(draw.Wiring), found));
+        var currents = Running(found).ConvertAll(draw => Components(draw, frame.Factor(draw.Wiring, Conductors), found));
         var (x, y) = (Total("currents along the voltage", currents.Select(one => one.Along)), Total("currents across the voltage", currents.Select(one => one.Across)));
         return (
             Sum.Of($"drop on {Name}, along", "e = R · x - X · y", Iec60364.AnnexG).Put("R", Resistance).Put("x", x).Put("X", Reactance).Put("y", y)

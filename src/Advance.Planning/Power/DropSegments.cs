@@ -7,16 +7,20 @@ using UnitsNet;
 namespace Advance.Planning;
 
 /// <summary>The cables between services and units, as picked, with what comes through each.</summary>
-internal sealed class DropSegments(Brief brief, PowerPlan power, CablePlan cables)
+/// <param name="brief">As written.</param>
+/// <param name="power">What hangs where.</param>
+/// <param name="cables">The cables.</param>
+/// <param name="steady">What loads of steady power get, by load: they draw more as it falls.</param>
+internal sealed class DropSegments(Brief brief, PowerPlan power, CablePlan cables, IReadOnlyDictionary<PowerLoad, SteadyVoltage> steady)
 {
     private static readonly Figure<ElectricResistance> Unknown = new(null, Doubts.None, Reason.Derived.It);
 
-    private readonly Dictionary<Address, DropSegment> feeders = [];
+    private readonly Dictionary<Address, IReadOnlyList<DropSegment>> feeders = [];
     private readonly Dictionary<PowerLoad, NeutralFacts> facts = new(ReferenceEqualityComparer.Instance);
 
-    /// <summary>Every feeder from the service to a place.</summary>
+    /// <summary>Every feeder from the service to a place. In a loom each circuit has conductors of its own.</summary>
     public IReadOnlyList<DropSegment> FeedersTo(SupplyPoint point) =>
-        [.. point.Upwards.Where(above => above.Kind == PowerNodeKind.Distribution && above.FedBy is not null).Select(Feeder)];
+        [.. point.Upwards.Where(above => (above.Kind == PowerNodeKind.Distribution && above.FedBy is not null) || above.LoomEnd is not null).SelectMany(Feeder)];
 
     /// <summary>Every lead from an outlet to the last unit of its chain.</summary>
     public IReadOnlyList<DropSegment> Chain(Circuit circuit)
@@ -24,24 +28,41 @@ internal sealed class DropSegments(Brief brief, PowerPlan power, CablePlan cable
         var draws = circuit.Outlet.Draws.Select(one => Draw(one.Load, one.Wiring)).ToList();
         return
         [
-            .. circuit.Chain.Loads.Select((load, index) => new DropSegment(
-                $"lead to {load.Name}", To(load, index == 0, LeadResistance.Of), To(load, index == 0, (name, cable, _) => LeadResistance.Reactance(name, cable)), draws[index..])),
+            .. circuit.Chain.Loads.SelectMany((load, index) =>
+                Segments($"lead to {load.Name}", one => To(load, index == 0, one), draws[index..], LeadsTo(load).Any(HasOwnNeutral))),
         ];
     }
 
-    private DropSegment Feeder(SupplyPoint point)
+    private IReadOnlyList<DropSegment> Feeder(SupplyPoint point)
     {
         if (!feeders.TryGetValue(point.Address, out var feeder))
         {
-            var link = Address.Of("link") / "power" / point.Name;
-            feeders[point.Address] = feeder = new DropSegment(
-                $"feeder to {point.Name}",
-                Of(link, LeadResistance.Of),
-                Of(link, (name, cable, _) => LeadResistance.Reactance(name, cable)),
-                [.. point.Allowances.Select(Draw), .. point.Draws.Select(one => Draw(one.Load, one.Wiring))]);
+            var link = Address.Of("link") / "power" / (point.LoomEnd?.Name ?? point.Name);
+            feeders[point.Address] = feeder = Segments(
+                point.LoomEnd is null ? $"feeder to {point.Name}" : $"loom to {point.Name}",
+                one => Of(link, one),
+                [.. point.Allowances.Select(Draw), .. point.Draws.Select(one => Draw(one.Load, one.Wiring))],
+                (cables.Of(link)?.Leads ?? []).Any(HasOwnNeutral));
         }
 
         return feeder;
+    }
+
+    private static bool HasOwnNeutral(Kind lead) => lead.Cable is { NeutralSection.Length: > 0 };
+
+    private IReadOnlyList<Kind> LeadsTo(PowerLoad load) => cables.Of(Address.Of("link") / "power" / load.Name)?.Leads ?? [];
+
+    private static IReadOnlyList<DropSegment> Segments(
+        string name, Func<Func<string, Cable, Mark, Figure<ElectricResistance>>, Figure<ElectricResistance>> of, IReadOnlyList<DropDraw> draws, bool hasOwnNeutral)
+    {
+        var (lines, reactance) = (of(LeadResistance.Of), of((lead, cable, _) => LeadResistance.Reactance(lead, cable)));
+        return hasOwnNeutral
+            ?
+            [
+                new DropSegment($"{name}, lines", lines, reactance, draws) { Conductors = DropConductors.Lines },
+                new DropSegment($"{name}, neutral", of(LeadResistance.OfNeutral), reactance, draws) { Conductors = DropConductors.Neutral },
+            ]
+            : [new DropSegment(name, lines, reactance, draws)];
     }
 
     private DropDraw Draw(PowerAllowance allowance)
@@ -57,7 +78,9 @@ internal sealed class DropSegments(Brief brief, PowerPlan power, CablePlan cable
             facts[load] = found = NeutralFacts.Of(load, brief.Company.Policies);
         }
 
-        return new DropDraw(load.Name, load.InUse, load.AtMost, found, wiring);
+        return steady.TryGetValue(load, out var volts)
+            ? new DropDraw(load.Name, volts.Draw(load.Name, load.InUse), volts.Draw(load.Name, load.AtMost), found, wiring)
+            : new DropDraw(load.Name, load.InUse, load.AtMost, found, wiring);
     }
 
     private Figure<ElectricResistance> Of(Address link, Func<string, Cable, Mark, Figure<ElectricResistance>> one) => cables.Of(link) is { Leads.Count: > 0 } run

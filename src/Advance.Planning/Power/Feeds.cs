@@ -35,7 +35,12 @@ internal sealed class Feeds(
     public void Connect()
     {
         var wanted = distributions.Select(node => (Node: node, Wish: Wish(node))).Where(one => one.Wish is not null).ToList();
-        foreach (var (node, wish) in wanted.Where(one => IsExact(one.Wish!)))
+        foreach (var (node, wish) in wanted.Where(one => one.Wish is { Numbers.Count: > 1 }))
+        {
+            HangOnLoom(node, wish!);
+        }
+
+        foreach (var (node, wish) in wanted.Where(one => IsExact(one.Wish!) && one.Wish is not { Numbers.Count: > 1 }))
         {
             Hang(node, Exactly(node, wish!), wish!);
         }
@@ -138,6 +143,40 @@ internal sealed class Feeds(
         return found;
     }
 
+    // A box fed by several outlets is the end of a loom: each of its circuits comes from one of them.
+    private void HangOnLoom(PowerNode node, PortRange wish)
+    {
+        var (numbers, parent) = (wish.Numbers!.Value, Distribution(wish.Device));
+        var outlets = (parent?.Children ?? []).Where(child => child.Kind == PowerNodeKind.Outlet && child.Number >= numbers.First && child.Number <= numbers.Last && !taken.Contains(child)).ToList();
+        var own = node.Children.Count(child => child.Kind == PowerNodeKind.Outlet);
+        if (outlets.Count < numbers.Count)
+        {
+            Fail(node, FeedFaultKind.NoSuch, $"fed by {Say(wish)} to {numbers.Last}, and not all of them are there and free", Doubts.None);
+        }
+        else if (outlets[0].Upwards.Contains(node))
+        {
+            Fail(node, FeedFaultKind.Loop, $"fed from itself, by way of {Say(wish)}", Doubts.None);
+        }
+        else if (own != outlets.Count)
+        {
+            Fail(node, FeedFaultKind.DoesNotFit, $"the end of a loom of {outlets.Count} circuits, and has {own} outlets", Doubts.None);
+        }
+        else
+        {
+            CheckFit(node, outlets[0]);
+            node.HangOn(outlets);
+            taken.UnionWith(outlets);
+        }
+    }
+
+    private void CheckFit(PowerNode node, PowerNode parent)
+    {
+        if (mating.Bridges(parent.Connector, node.Connector) is null)
+        {
+            Fail(node, FeedFaultKind.DoesNotFit, $"its inlet, {node.Connector}, does not fit {parent.Name}, {parent.Connector}, and no lead or adapter owned joins them", Doubts.None);
+        }
+    }
+
     private bool IsFixed(PowerNode outlet) => outlet.Kind == PowerNodeKind.Outlet
         && circuits.Any(row => Same(row.Distribution, outlet.Device!.Name) && row.Number is { } number && number.Is(out var one) && one == outlet.Number);
 
@@ -154,11 +193,7 @@ internal sealed class Feeds(
             return;
         }
 
-        if (mating.Bridges(parent.Connector, node.Connector) is null)
-        {
-            Fail(node, FeedFaultKind.DoesNotFit, $"its inlet, {node.Connector}, does not fit {parent.Name}, {parent.Connector}, and no lead or adapter owned joins them", Doubts.None);
-        }
-
+        CheckFit(node, parent);
         node.HangOn(parent);
         if (parent.Kind != PowerNodeKind.Service)
         {

@@ -20,6 +20,10 @@ internal static class LeadResistance
             .Put("L", Figure.From(cable.Length))
             .Gives((ohms, length) => ElectricResistance.FromOhms(ohms * length.Meters / 1000));
 
+    /// <summary>Of the neutral of a lead.</summary>
+    public static Figure<ElectricResistance> OfNeutral(string name, Cable cable, Mark at) =>
+        Of($"{name}, neutral", cable.NeutralSection.Length > 0 ? cable with { Section = cable.NeutralSection } : cable, at);
+
     /// <summary>The reactance of one conductor; of a cable whose reactance nobody knows.</summary>
     public static Figure<ElectricResistance> Reactance(string name, Cable cable) =>
         Sum.Of($"{name}, reactance of one conductor", "X = x · L", Iec60364.AnnexG)

@@ -52,13 +52,13 @@ internal static class PowerChains
         return groups;
     }
 
-    // A unit without a link outlet, or with another connector than the next one's inlet, ends its chain.
+    // A unit without a link outlet, or with another connector than the next one's inlet, ends its chain; so does one that would be too much.
     private static IEnumerable<List<PowerLoad>> Linked(IReadOnlyList<PowerLoad> loads)
     {
         var part = new List<PowerLoad>();
         foreach (var load in loads)
         {
-            if (part.Count > 0 && !ChainRows.Links(part[^1], load))
+            if (part.Count > 0 && (!ChainRows.Links(part[^1], load) || IsTooMuch([.. part, load])))
             {
                 yield return part;
                 part = [];
@@ -68,6 +68,14 @@ internal static class PowerChains
         }
 
         yield return part;
+    }
+
+    // Magnitudes, in use: no sum of phasors is more. What nobody knows is left to the rules.
+    private static bool IsTooMuch(List<PowerLoad> chain)
+    {
+        var draws = chain.ConvertAll(load => load.InUse.Value?.Amperes ?? 0);
+        return chain.SkipLast(1).Index().Any(one => one.Item.LinkCarries.Value is { } carries && draws.Skip(one.Index + 1).Sum() > carries.Amperes)
+            || (Connectors.Rating(chain[0].Inlet, Reason.Derived.It).Value is { } inlet && draws.Sum() > inlet.Amperes);
     }
 
     private static PowerChain ChainOf((string Name, Address Address) group, List<PowerLoad> loads, int index)

@@ -39,16 +39,18 @@ public static class PowerDepartment
         var sums = new SupplySums(draws, allowed, brief.Company.Policies);
         var allowances = allowed.All();
         var circuits = tree.Outlets.Where(outlet => outlet.Chain is not null).Select(outlet => CircuitOf(outlet, sums)).ToList();
+        List<SupplyPoint> upstreams = [.. tree.Upstreams.Select(sums.PointOf)];
         List<SupplyPoint> services = [.. tree.Services.Select(sums.PointOf)];
         List<SupplyPoint> distributions = [.. tree.Distributions.Select(sums.PointOf)];
-        List<SupplyPoint> feeders = [.. distributions.Select(point => point.FedBy).OfType<SupplyPoint>().Where(point => point.Service is null).DistinctBy(point => point.Address)];
+        List<SupplyPoint> feeders = [.. distributions.SelectMany(point => point.Feeds).Where(point => point.Service is null).DistinctBy(point => point.Address)];
         return new PowerPlan(
             placed.Pieces,
             placed.Things,
             [.. new PowerLinks(routes).Of(tree)],
-            [.. services.Concat(distributions).Concat(feeders).SelectMany(point => point.Figures), .. circuits.SelectMany(circuit => circuit.Outlet.Figures), .. allowances.SelectMany(one => one.Figures)],
+            [.. upstreams.Concat(services).Concat(distributions).Concat(feeders).SelectMany(point => point.Figures), .. circuits.SelectMany(circuit => circuit.Outlet.Figures), .. allowances.SelectMany(one => one.Figures)],
             new Choices([.. tree.Chosen.InOrder, .. circuits.Select(circuit => KeyValuePair.Create(CircuitAssembly.AddressOf(circuit.Chain), circuit.Name))]))
         {
+            Upstreams = upstreams,
             Services = services,
             Distributions = distributions,
             Feeders = feeders,
@@ -56,6 +58,7 @@ public static class PowerDepartment
             SwitchOn = SwitchOnOrder.Of(circuits),
             Unfed = hung.Unfed,
             GivenUp = [.. notNamed, .. hung.GivenUp],
+            ToFree = hung.ToFree,
             Allowances = allowances,
             Faults = tree.Faults,
             IsProven = hung.IsProven,

@@ -17,7 +17,7 @@ internal sealed class PowerLinks(Routes routes)
 
     private static Link Feeder(PowerNode node) => new(
         Address.Of("link") / "power" / node.Name,
-        new LinkEnd(node.Parent!.Port, node.Parent.Connector, node.Parent.Spot),
+        new LinkEnd(node.Parent!.Port with { Last = node.Loom.Count > 0 ? node.Loom[^1].Number : null }, node.Parent.Connector, node.Parent.Spot),
         new LinkEnd(new Port(node.Name, PortKind.Input, Number: null), node.Connector, node.Spot),
         Mains,
         Doubts.Of(node.Device!.Place?.Doubt),

@@ -58,6 +58,9 @@ public sealed record PowerLoad(
     /// <summary>Whether it may draw its most for three hours or more; null where nobody says.</summary>
     public Given<bool>? Continuous { get; init; }
 
+    /// <summary>Whether it draws more current as the voltage falls.</summary>
+    public bool IsSteady { get; init; }
+
     /// <summary>The open questions about where it is and how high.</summary>
     public Doubts RestsOn { get; init; } = Doubts.None;
 

@@ -89,6 +89,7 @@ internal sealed class PowerLoads
             HigherHarmonics = Higher(mains),
             PowerFactor = mains?.PowerFactor is { IsKnown: true } factor ? Figure.From(factor) : null,
             Continuous = mains?.Continuous,
+            IsSteady = mains?.SteadyPower is { IsKnown: true, Value: true },
             Leads = (piece.Kind?.With ?? []).DistinctBy(with => with.Item).Select(with => (with.Item, stock.Find(with.Item)?.Cable))
                 .Where(with => with.Cable is not null).ToDictionary(with => with.Item, with => with.Cable!, StringComparer.Ordinal),
         };

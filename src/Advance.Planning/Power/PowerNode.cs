@@ -50,6 +50,12 @@ internal sealed class PowerNode
     /// <summary>The service, for one.</summary>
     public Service? Service { get; private init; }
 
+    /// <summary>The limit that services share, for one.</summary>
+    public UpstreamLimit? Shared { get; private init; }
+
+    /// <summary>Of a service, what it hangs on together with others; it is no part of <see cref="Upwards"/>, where a service is the origin.</summary>
+    public PowerNode? Upstream { get; private set; }
+
     /// <summary>The distribution that it is, or belongs to; null for a service.</summary>
     public Device? Device { get; private init; }
 
@@ -70,6 +76,11 @@ internal sealed class PowerNode
 
     /// <summary>What hangs on it.</summary>
     public IReadOnlyList<PowerNode> Children => children;
+
+    /// <summary>
+    /// Of a box at the end of a loom, the outlets that feed its own, one each: its circuits share nothing but the way. Empty for everything else.
+    /// </summary>
+    public IReadOnlyList<PowerNode> Loom { get; private set; } = [];
 
     /// <summary>The loads on an outlet; null where there are none.</summary>
     public PowerChain? Chain { get; set; }
@@ -112,13 +123,20 @@ internal sealed class PowerNode
     /// <summary>The legs of the service that its current flows on. One leg has no name; an outlet on nobody knows which phase counts on all.</summary>
     public IReadOnlyList<string> Legs => Kind switch
     {
-        PowerNodeKind.Service => LegsOf(Incoming),
+        PowerNodeKind.Service or PowerNodeKind.Upstream => LegsOf(Incoming),
         PowerNodeKind.Outlet when Row is { } row && OutletPhase.Read(row.Phase) is { Lines: { Count: > 0 } own } && own.All(line => line <= Parent!.Legs.Count) => [.. own.Select(line => Parent!.Legs[line - 1])],
+        PowerNodeKind.Distribution when Loom.Count > 0 => [.. Root.Legs.Where(leg => Loom.Any(outlet => outlet.Legs.Contains(leg)))],
         PowerNodeKind.Distribution when Parent is null => LegsOf(DeviceKind?.Mains?.Supply is { } takes && takes.Is(out var supply) ? supply : null),
         _ => Parent!.Legs,
     };
 
-    private Supply? Incoming => Root.Service is { } service && service.Supply.Is(out var supply) ? supply : null;
+    /// <summary>Of a service, the legs of its upstream limit that one of its own hangs on: all of them where nobody says which.</summary>
+    public IReadOnlyList<string> LegsUpstream(string leg) => Upstream is not { } above ? []
+        : above.Legs.Count == Legs.Count ? [leg]
+        : Legs.Count == 1 && Service!.UpstreamLine is { IsKnown: true } line && above.Legs.Contains(line.Value) ? [line.Value]
+        : above.Legs;
+
+    private Supply? Incoming => (Root.Service?.Supply ?? Root.Shared?.Supply) is { } given && given.Is(out var supply) ? supply : null;
 
     /// <summary>A service.</summary>
     public static PowerNode Of(Service service, Spot? spot) => new(
@@ -127,6 +145,19 @@ internal sealed class PowerNode
         Service = service,
         Spot = spot,
     };
+
+    /// <summary>What services hang on together, with them below it.</summary>
+    public static PowerNode Of(UpstreamLimit limit, IEnumerable<PowerNode> services)
+    {
+        var node = new PowerNode(Address.Of("power") / "upstream" / limit.Name, limit.Name, PowerNodeKind.Upstream, "", Figure.From(limit.Rating)) { Shared = limit };
+        foreach (var service in services)
+        {
+            service.Upstream = node;
+            node.children.Add(service);
+        }
+
+        return node;
+    }
 
     /// <summary>A distribution, with its outlets and its link below it.</summary>
     public static PowerNode Of(Device device, Kind? kind, Spot? spot)
@@ -168,6 +199,16 @@ internal sealed class PowerNode
     {
         Parent = parent;
         parent.children.Add(this);
+    }
+
+    /// <summary>Hangs each of its outlets on one of others, in that order; the caller sees to it that there are as many.</summary>
+    public void HangOn(IReadOnlyList<PowerNode> loom)
+    {
+        (Parent, Loom) = (loom[0], loom);
+        foreach (var (outlet, own) in loom.Zip(children.Where(child => child.Kind == PowerNodeKind.Outlet)))
+        {
+            own.HangOn(outlet);
+        }
     }
 
     private static string[] LegsOf(Supply? supply) => supply?.Phases switch

@@ -6,6 +6,9 @@ public enum PowerNodeKind
     /// <summary>A service of the venue.</summary>
     Service,
 
+    /// <summary>What several services hang on together.</summary>
+    Upstream,
+
     /// <summary>The inlet of a distribution.</summary>
     Distribution,
 

@@ -1,4 +1,5 @@
 using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
 
 namespace Advance.Planning;
 
@@ -13,6 +14,9 @@ public sealed record PowerPlan(
 {
     /// <summary>Services of the venue, in its order.</summary>
     public IReadOnlyList<SupplyPoint> Services { get; init; } = [];
+
+    /// <summary>What several of the venue's services hang on together, in its order.</summary>
+    public IReadOnlyList<SupplyPoint> Upstreams { get; init; } = [];
 
     /// <summary>Distributions, in the order written.</summary>
     public IReadOnlyList<SupplyPoint> Distributions { get; init; } = [];
@@ -35,6 +39,12 @@ public sealed record PowerPlan(
     /// <summary>Circuits fixed by hand that could not be kept, or name nothing that draws current.</summary>
     public IReadOnlyList<GivenUpCircuit> GivenUp { get; init; } = [];
 
+    /// <summary>
+    /// Circuits fixed by hand; were they free, everything would have an outlet and nothing would carry too much. One if one is enough, else a set
+    /// of which none can be left out; empty where all is well, or freeing circuits does not help.
+    /// </summary>
+    public IReadOnlyList<CircuitRow> ToFree { get; init; } = [];
+
     /// <summary>What is counted for kit that is not chosen yet, in the order written.</summary>
     public IReadOnlyList<PowerAllowance> Allowances { get; init; } = [];
 
@@ -45,8 +55,8 @@ public sealed record PowerPlan(
     /// Every place that limits a current of its own: services, outlets, links, and inlets that may carry less than what feeds them lets
     /// through. An inlet behind a device of its own rating is that device's business.
     /// </summary>
-    public IEnumerable<SupplyPoint> Limits => Services.Concat(Feeders).Concat(Circuits.Select(circuit => circuit.Outlet))
-        .Concat(Distributions.Where(point => point.Limit.Value is { } own && !(point.FedBy?.Limit.Value is { } before && before.Amperes <= own.Amperes)));
+    public IEnumerable<SupplyPoint> Limits => Upstreams.Concat(Services).Concat(Feeders).Concat(Circuits.Select(circuit => circuit.Outlet))
+        .Concat(Distributions.Where(point => point.Loom.Count == 0 && point.Limit.Value is { } own && !(point.FedBy?.Limit.Value is { } before && before.Amperes <= own.Amperes)));
 
     /// <summary>Whether nothing better exists than the outlets chosen.</summary>
     public bool IsProven { get; init; } = true;

@@ -30,6 +30,9 @@ public sealed record SupplyPoint(
     /// <summary>The service, for one.</summary>
     public Service? Service { get; init; }
 
+    /// <summary>The limit that services share, for one.</summary>
+    public UpstreamLimit? Shared { get; init; }
+
     /// <summary>The distribution that it is, or belongs to.</summary>
     public Device? Device { get; init; }
 
@@ -41,6 +44,9 @@ public sealed record SupplyPoint(
 
     /// <summary>The number of an outlet; 0 for what is none.</summary>
     public int Number { get; init; }
+
+    /// <summary>Of a box at the end of a loom, the outlets that feed its own, one each; empty for everything else.</summary>
+    public IReadOnlyList<SupplyPoint> Loom { get; init; } = [];
 
     /// <summary>What arrives here; null where nobody knows.</summary>
     public Supply? Supply { get; init; }
@@ -75,6 +81,12 @@ public sealed record SupplyPoint(
     /// <summary>The nearest device that opens by itself: that of an outlet, or the service's; null where nobody knows of one.</summary>
     public SupplyPoint? Protection => Upwards.FirstOrDefault(point => point.Service is not null || point.Row is { Device.Length: > 0 });
 
+    /// <summary>The outlets that feed it: several for the end of a loom, none where nothing does.</summary>
+    public IReadOnlyList<SupplyPoint> Feeds => Loom.Count > 0 ? Loom : FedBy is { } one ? [one] : [];
+
+    /// <summary>Of an outlet at the end of a loom, the box that it is on; null for everything else.</summary>
+    public Device? LoomEnd => Kind == PowerNodeKind.Outlet && FedBy?.Kind == PowerNodeKind.Outlet ? Device : null;
+
     /// <summary>The leg that carries most in use; one on which nobody knows what flows comes first.</summary>
     public LegUse Worst => Legs.FirstOrDefault(use => use.InUse.Value is null) ?? Legs.MaxBy(use => use.InUse.Value!.Value.Amperes)!;
 
@@ -93,9 +105,14 @@ public sealed record SupplyPoint(
     /// <summary>The service it hangs on; null where nobody knows.</summary>
     public Service? Origin => Upwards.Last().Service;
 
+    /// <summary>Whose rules hold here: what the venue says, else what voltage and frequency suggest; null where neither is known.</summary>
+    public WiringRules? Rules => Origin?.Rules is { IsKnown: true } said ? said.Value
+        : Supply is null ? null
+        : NorthAmerica.Has(Supply) ? WiringRules.Nec : WiringRules.Iec;
+
     /// <summary>Who else hangs on it, and what is only allowed for, to end a sentence with; empty where nothing is.</summary>
     internal string SharedWords =>
-        (Service is { SharedWith.Count: > 0 } service ? $"; shared with {string.Join(", ", service.SharedWith.Select(other => other.What))}" : "")
+        ((Service?.SharedWith ?? Shared?.SharedWith) is { Count: > 0 } others ? $"; shared with {string.Join(", ", others.Select(other => other.What))}" : "")
         + (Allowances.Count > 0 ? $"; with an allowance for {string.Join(", ", Allowances.Select(one => one.Row.What))}" : "");
 
     /// <summary>Its numbers, each under its address.</summary>

@@ -39,10 +39,12 @@ internal sealed class SupplySums
         return new SupplyPoint(node.Address, node.Name, node.Kind, node.Connector, node.Limit, legs, parent, AtOf(node))
         {
             Service = node.Service,
+            Shared = node.Shared,
             Device = node.Device,
             DeviceKind = node.DeviceKind,
             Row = node.Row,
             Number = node.Number,
+            Loom = [.. node.Loom.Select(PointOf)],
             Supply = node.Supply,
             Lines = node.Lines,
             Angles = node.Angles,
@@ -54,7 +56,7 @@ internal sealed class SupplySums
         };
     }
 
-    private static Mark AtOf(PowerNode node) => node.Device?.At ?? node.Service?.At ?? Mark.Nowhere;
+    private static Mark AtOf(PowerNode node) => node.Device?.At ?? node.Service?.At ?? node.Shared?.At ?? Mark.Nowhere;
 
     // One leg's neutral carries what the leg does; without a neutral there is none; without a load it carries nothing.
     private bool HasNeutral(PowerNode node) => node.Lines.Count > 1 && !node.IsBetweenLines && gather.LoadsOn(node).Count + gather.AllowancesOn(node).Count > 0;

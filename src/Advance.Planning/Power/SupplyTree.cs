@@ -1,5 +1,6 @@
 using Advance.Domain;
 using Advance.Domain.Figures;
+using Advance.Domain.Venues;
 
 namespace Advance.Planning;
 
@@ -11,11 +12,14 @@ namespace Advance.Planning;
 internal sealed record SupplyTree(
     IReadOnlyList<PowerNode> Services, IReadOnlyList<PowerNode> Distributions, IReadOnlyList<FeedFault> Faults, Choices Chosen)
 {
+    /// <summary>What services hang on together, in the order of the venue.</summary>
+    public IReadOnlyList<PowerNode> Upstreams { get; private init; } = [];
+
     /// <summary>Every outlet, in the order of the distributions.</summary>
     public IEnumerable<PowerNode> Outlets => Distributions.SelectMany(node => node.Children).Where(node => node.Kind == PowerNodeKind.Outlet);
 
-    /// <summary>Services first, then what hangs on them.</summary>
-    public IEnumerable<PowerNode> Nodes => Services.Concat(Distributions.SelectMany(node => node.Children.Where(child => child.Kind != PowerNodeKind.Distribution).Prepend(node)));
+    /// <summary>What is before services first, services, then what hangs on them.</summary>
+    public IEnumerable<PowerNode> Nodes => Upstreams.Concat(Services).Concat(Distributions.SelectMany(node => node.Children.Where(child => child.Kind != PowerNodeKind.Distribution).Prepend(node)));
 
     /// <summary>Puts it together.</summary>
     /// <param name="brief">As written.</param>
@@ -30,8 +34,14 @@ internal sealed record SupplyTree(
         var distributions = power.Distributions.Select(device => PowerNode.Of(device, brief.Stock.Find(device.Item.Or("")), ground.Find(device.Place))).ToList();
         var feeds = new Feeds(services, distributions, power.Circuits, mating, earlier);
         feeds.Connect();
-        return new SupplyTree(services, distributions, feeds.Faults, feeds.Chosen);
+        return new SupplyTree(services, distributions, feeds.Faults, feeds.Chosen)
+        {
+            Upstreams = [.. brief.Venue.UpstreamLimits.Select(limit => PowerNode.Of(limit, services.Where(service => IsOn(service, limit))))],
+        };
     }
+
+    private static bool IsOn(PowerNode service, UpstreamLimit limit) =>
+        service.Service!.Upstream is { IsKnown: true } name && string.Equals(name.Value, limit.Name, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The distribution of a name, capitals aside; null where there is none.</summary>
     public PowerNode? Distribution(string name) =>

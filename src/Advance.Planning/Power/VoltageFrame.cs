@@ -13,18 +13,30 @@ internal sealed record VoltageFrame(string Name, IReadOnlyList<int> Lines, LegAn
     /// How much of a current's drop falls into this voltage, and at what angle to it: its line and the neutral for a voltage to neutral, one line
     /// less the other between lines. Own loads count twice, there and back; loads of other lines by the neutral alone.
     /// </summary>
-    public Complex Factor(MainsWiring wiring)
+    public Complex Factor(MainsWiring wiring, DropConductors on) => on switch
+    {
+        DropConductors.Lines => OnLines(wiring),
+        DropConductors.Neutral => OnNeutral(wiring),
+        _ => OnLines(wiring) + OnNeutral(wiring),
+    };
+
+    private Complex OnLines(MainsWiring wiring)
     {
         if (wiring.Kind == MainsWiringKind.SomeLine)
         {
-            return Lines.Count == 1 ? 2 : 1;
+            return 1;
         }
 
         var currents = CurrentsOf(wiring);
         return Lines is [var from, var to]
             ? (On(currents, from) - On(currents, to)) / Angles.Between(from, to)
-            : (On(currents, Lines[0]) + (wiring.UsesNeutral ? currents.Aggregate(Complex.Zero, (sum, one) => sum + one.Current) : 0)) / Angles.ToNeutral(Lines[0]);
+            : On(currents, Lines[0]) / Angles.ToNeutral(Lines[0]);
     }
+
+    // Between two lines the neutral has no part.
+    private Complex OnNeutral(MainsWiring wiring) => Lines.Count > 1 || !wiring.UsesNeutral ? 0
+        : wiring.Kind == MainsWiringKind.SomeLine ? 1
+        : CurrentsOf(wiring).Aggregate(Complex.Zero, (sum, one) => sum + one.Current) / Angles.ToNeutral(Lines[0]);
 
     // Of one ampere in phase with the voltage that drives it.
     private List<(int Line, Complex Current)> CurrentsOf(MainsWiring wiring) => wiring.Kind == MainsWiringKind.BetweenLines

@@ -7,4 +7,7 @@ public sealed record VoltagePlan(IReadOnlyList<CircuitVoltage> Circuits, IReadOn
 {
     /// <summary>Distributions fed on more than one leg, with what arrives on each.</summary>
     public IReadOnlyList<PointVoltage> Points { get; init; } = [];
+
+    /// <summary>Circuits whose loads of steady power pull the voltage down so far that it settles nowhere.</summary>
+    public IReadOnlyList<Circuit> Collapsing { get; init; } = [];
 }

@@ -9,21 +9,40 @@ namespace Advance.Planning;
 /// Works out voltages leg by leg, from the service through feeders and outlets to the end of each chain: phasors, with the neutral as a branch of
 /// its own, currents constant. Everything on and a leg alone are tried for the drop, every set of legs for a rise.
 /// </summary>
-internal sealed class VoltageSums(Brief brief, PowerPlan power, CablePlan cables)
+internal sealed class VoltageSums
 {
-    private readonly DropSegments segments = new(brief, power, cables);
+    private readonly PowerPlan power;
+    private readonly DropSegments segments;
+    private readonly IReadOnlyList<Circuit> collapsing;
+
+    /// <summary>Ready to add.</summary>
+    public VoltageSums(Brief brief, PowerPlan power, CablePlan cables)
+    {
+        this.power = power;
+        (var steady, collapsing) = SteadyVoltages.Of(power.Circuits, (found, circuit) => Lowest(new DropSegments(brief, power, cables, found), circuit));
+        segments = new DropSegments(brief, power, cables, steady);
+    }
 
     /// <summary>All circuits, and all distributions on several legs.</summary>
     public VoltagePlan All()
     {
         var circuits = power.Circuits.Select(VoltageOf).ToList();
-        var points = power.Distributions.Where(point => point.Lines.Count > 1 && point.FedBy is not null && point.Supply is { Phases: not Phases.Single }).Select(VoltageOf).ToList();
-        return new VoltagePlan(circuits, [.. circuits.SelectMany(circuit => circuit.Figures), .. points.SelectMany(point => point.Figures)]) { Points = points };
+        var points = power.Distributions.Where(point => point.Lines.Count > 1 && point.Loom.Count == 0 && point.FedBy is not null && point.Supply is { Phases: not Phases.Single }).Select(VoltageOf).ToList();
+        return new VoltagePlan(circuits, [.. circuits.SelectMany(circuit => circuit.Figures), .. points.SelectMany(point => point.Figures)]) { Points = points, Collapsing = collapsing };
+    }
+
+    private static VoltageWay WayOf(DropSegments segments, Circuit circuit) => new(circuit.Name, circuit.Outlet, [.. segments.FeedersTo(circuit.Outlet), .. segments.Chain(circuit)]);
+
+    private static (Figure<ElectricPotential> Nominal, double? Lowest) Lowest(DropSegments segments, Circuit circuit)
+    {
+        var (way, nominal) = (WayOf(segments, circuit), Nominal(circuit.Outlet));
+        var (frame, found) = Worst(circuit.Outlet, way, nominal, atMost: true);
+        return (nominal, nominal.Value?.Volts - way.Lowered(frame, found, nominal));
     }
 
     private CircuitVoltage VoltageOf(Circuit circuit)
     {
-        var (ways, nominal) = (new VoltageWay(circuit.Name, circuit.Outlet, [.. segments.FeedersTo(circuit.Outlet), .. segments.Chain(circuit)]), Nominal(circuit.Outlet));
+        var (ways, nominal) = (WayOf(segments, circuit), Nominal(circuit.Outlet));
         var (frame, found) = Worst(circuit.Outlet, ways, nominal, atMost: false);
         var (endFrame, end) = Worst(circuit.Outlet, ways, nominal, atMost: true);
         return new CircuitVoltage(circuit, ways.Drop(frame, found, nominal), ways.AtEnd(endFrame, end, nominal))

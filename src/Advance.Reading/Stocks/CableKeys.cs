@@ -13,6 +13,7 @@ internal sealed class CableKeys
     private readonly Func<Row, string?> endB;
     private readonly Func<Row, Given<Length>?> length;
     private readonly Func<Row, string?> section;
+    private readonly Func<Row, string?> neutral;
     private readonly Func<Row, int> cores;
     private readonly Func<Row, Given<ElectricCurrent>?> rating;
     private readonly Func<Row, Given<ElectricCurrent>?> fuse;
@@ -24,15 +25,16 @@ internal sealed class CableKeys
         endB = keys.Optional("end-b", Written.Name, "Of a cable, the connector at the other.");
         length = keys.Open("length", Written.Length, "Of a cable, its made-up length.");
         section = keys.Optional("section", Written.Text, "Of a cable, conductor size or category.");
+        neutral = keys.Optional("neutral", Written.Text, "Of a mains cable, the size of its neutral where that is not the size of its lines.");
         cores = keys.Defaulted("cores", Written.Count, 0, "Of a cable, how many cores.", "does not matter");
         rating = keys.Open("rating", Written.Current, "Of a cable, what it carries.");
         fuse = keys.Open("fuse", Written.Current, "Of a mains lead, the fuse in its plug; it protects the lead and what hangs on it.");
-        keys.Together(["carries", "end-a", "end-b", "length"], ["section", "cores", "rating", "fuse"]);
+        keys.Together(["carries", "end-a", "end-b", "length"], ["section", "neutral", "cores", "rating", "fuse"]);
     }
 
     /// <summary>The cable; null where the kind is none.</summary>
     public Cable? Of(Row row) =>
         carries(row) is { } carried && endA(row) is { } a && endB(row) is { } b && length(row) is { } made
-            ? new(carried, a, b, made, section(row) ?? "", cores(row), rating(row), fuse(row))
+            ? new(carried, a, b, made, section(row) ?? "", cores(row), rating(row), fuse(row)) { NeutralSection = neutral(row) ?? "" }
             : null;
 }

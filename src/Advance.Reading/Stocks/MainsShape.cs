@@ -23,6 +23,7 @@ internal static class MainsShape
         var seventh = keys.Open("seventh-harmonic", Written.Percentage, "Seventh harmonic, as a share of the fundamental.");
         var ninth = keys.Open("ninth-harmonic", Written.Percentage, "Ninth harmonic, as a share of the fundamental.");
         var continuous = keys.Open("continuous", Written.YesNo, "Whether it may draw its most for three hours or more.");
+        var steady = keys.Open("steady-power", Written.YesNo, "Whether it draws more current as the voltage falls, so that its power stays the same.");
         var turns = keys.Open("turns", Written.YesNo, "Whether it holds a three-phase motor, which turns the other way when two lines are swapped.");
         var loading = keys.Open("loading", Written.Percentage, "Of a distribution: how much of their ratings its circuits may carry all at once, as its maker states.");
         return row => new Mains(
@@ -42,6 +43,7 @@ internal static class MainsShape
             SeventhHarmonic = seventh(row),
             NinthHarmonic = ninth(row),
             Continuous = continuous(row),
+            SteadyPower = steady(row),
             Turns = turns(row),
             Loading = loading(row),
         };

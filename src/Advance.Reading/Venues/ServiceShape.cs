@@ -14,6 +14,14 @@ internal static class ServiceShape
         return row => new OtherLoad(what(row), inUse(row), time(row), row.At);
     });
 
+    public static readonly RecordShape<UpstreamLimit> Upstream = new("upstream-limit", "What several services hang on together.", keys =>
+    {
+        var supply = keys.Asked("supply", Written.Supply, "Voltage, phases and frequency.");
+        var rating = keys.Asked("rating", Written.Current, "Of its protective device, on each line.");
+        var shared = keys.Any("shared-with", Written.Table(OtherLoad), "What else hangs on it, besides what hangs on each service.");
+        return row => new UpstreamLimit(row.Name, supply(row), rating(row), shared(row), row.At);
+    });
+
     public static readonly RecordShape<Service> It = new("service", "A supply that the venue or a generator gives.", keys =>
     {
         var place = keys.Asked("place", Written.Text, "Where it comes out, in words.");
@@ -25,10 +33,16 @@ internal static class ServiceShape
         var shared = keys.Any("shared-with", Written.Table(OtherLoad), "What else hangs on it.");
         var behind = keys.Open("behind", Written.Text, "What it runs through, such as a sound limiter.");
         var dropUsed = keys.Open("drop-used", Written.Percentage, "Voltage drop used up before it, from the origin of the installation.");
+        var rules = keys.Open("rules", Written.OneOf("wiring-rules", "whose rules hold", ("IEC", WiringRules.Iec), ("NEC", WiringRules.Nec)), "Whose rules hold for what hangs on it; without it, what its voltage and frequency suggest.");
+        var upstream = keys.Open("upstream", Written.Name, "What it hangs on together with others, one of the venue's upstream-limits.");
+        var upstreamLine = keys.Open("upstream-line", Written.OneOf("upstream-line", "one of several lines", ("L1", "L1"), ("L2", "L2"), ("L3", "L3")), "Of a service of one line: on which line of its upstream limit it is.");
         return row => new Service(
             row.Name, place(row), supply(row), rating(row), connector(row), earthing(row), residual(row), shared(row), behind(row), row.At)
         {
             DropUsed = dropUsed(row),
+            Rules = rules(row),
+            Upstream = upstream(row),
+            UpstreamLine = upstreamLine(row),
         };
     });
 }

@@ -24,6 +24,7 @@ internal static class VenueShape
         var keepClear = keys.Any("keep-clear", Written.Table(KeepClearShape.It), "What must stay clear.");
         var roofPoints = keys.Asked("roof-points", Written.TableOfThings(RoofPointShape.It, "name"), "Points in the roof that may carry load.");
         var services = keys.Any("services", Written.Things(ServiceShape.It), "Supplies, by name.");
+        var upstream = keys.Any("upstream-limits", Written.Things(ServiceShape.Upstream), "What several services hang on together, by name.");
         var rules = keys.Defaulted("rules", HouseRulesShape.It, HouseRules.None, "What the venue and its licence ask.", "not said");
         var safety = keys.Defaulted("safety", Written.OpenFacts, NoFacts, "Muster, first aid, hospital and whatever else there is, by name.", "not said");
         var welfare = keys.Defaulted("welfare", Written.OpenFacts, NoFacts, "Toilets, parking, meals and whatever else there is, by name.", "not said");
@@ -41,6 +42,7 @@ internal static class VenueShape
             KeepClear = keepClear(row),
             RoofPoints = roofPoints(row),
             Services = services(row),
+            UpstreamLimits = upstream(row),
             Rules = rules(row),
             Safety = safety(row),
             Welfare = welfare(row),

@@ -63,12 +63,16 @@ internal sealed class OneLineTree(Plan plan)
     private IEnumerable<OneLineNode> Outlets(SupplyPoint point)
     {
         var circuits = plan.Power.Circuits.Where(circuit => circuit.Outlet.Device == point.Device).Select(circuit => (circuit.Outlet, End: LoadOf(circuit)));
-        var feeds = plan.Power.Distributions.Where(fed => fed.FedBy is { Service: null } outlet && outlet.Device == point.Device).Select(fed => (Outlet: fed.FedBy!, End: DistributionOf(fed)));
-        return circuits.Concat(feeds)
+        var feeds = plan.Power.Distributions.Where(fed => fed is { FedBy.Service: null, Loom.Count: 0 } && fed.FedBy.Device == point.Device).Select(fed => (Outlet: fed.FedBy!, End: DistributionOf(fed)));
+        var looms = plan.Power.Circuits.Where(circuit => circuit.Outlet.LoomEnd is not null && circuit.Outlet.FedBy!.Device == point.Device).Select(circuit => (Outlet: circuit.Outlet.FedBy!, End: LoomEndOf(circuit)));
+        return circuits.Concat(feeds).Concat(looms)
             .OrderBy(one => one.Outlet.Kind)
             .ThenBy(one => one.Outlet.Number)
             .Select(one => OutletOf(one.Outlet, one.End));
     }
+
+    private OneLineNode LoomEndOf(Circuit circuit) =>
+        new(circuit.Outlet.Address.Text, [circuit.Outlet.Name], LeadTo(circuit.Outlet.Device!.Name), OneLineLook.Outlet, [LoadOf(circuit)]) { Name = circuit.Outlet.Name };
 
     private static OneLineNode OutletOf(SupplyPoint outlet, OneLineNode end)
     {
@@ -91,14 +95,14 @@ internal sealed class OneLineTree(Plan plan)
         []);
 
     private IReadOnlyList<string> LeadTo(string name) => plan.Cables.Of(Address.Of("link") / "power" / name) is { Leads.Count: > 0 } run
-        ? [run.Label, $"{string.Join("+", run.Leads.Select(Length))} {(speech.Units == UnitSystem.Metric ? "m" : "ft")} · {Together(run, Size)} mm²"]
+        ? [run.Label, $"{string.Join("+", run.Leads.Select(Length))} {(speech.Units == UnitSystem.Metric ? "m" : "ft")} · {Together(run, Size)}"]
         : [];
 
     private static string Together(Run run, Func<Kind, string> part) => string.Join("+", run.Leads.Select(part).Distinct(StringComparer.Ordinal));
 
     private string Length(Kind lead) => !lead.Cable!.Length.Is(out var length) ? "?" : Numbers.Plain(speech.Units == UnitSystem.Metric ? length.Meters : length.Feet, 1);
 
-    private static string Size(Kind lead) => lead.Cable!.Section.Replace("mm²", "", StringComparison.Ordinal).Replace("mm2", "", StringComparison.Ordinal).Trim();
+    private static string Size(Kind lead) => lead.Cable!.Section.Replace("mm2", "mm²", StringComparison.Ordinal).Trim();
 
     private static bool HasDevices(SupplyPoint point) => point.DeviceKind is not { } kind || kind.Outlets.Any(row => row.Device.Length > 0);
 

@@ -27,9 +27,9 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
     /// <summary>Numbers of the outlets that nothing hangs on.</summary>
     public IEnumerable<int> Spare(SupplyPoint box) => Outlets(box).Select(one => one.Number).Where(number => CircuitOn(box, number) is null && FedBy(box, number) is null);
 
-    private IEnumerable<DistributionView.Row> Of(SupplyPoint box, bool isStrip)
+    private IEnumerable<DistributionView.Row> Of(SupplyPoint box, bool isStrip, int? only = null)
     {
-        foreach (var (row, number) in Outlets(box))
+        foreach (var (row, number) in Outlets(box).Where(one => only is null || one.Number == only))
         {
             var fed = FedBy(box, number);
             if (!isStrip || fed is not null || CircuitOn(box, number) is not null)
@@ -37,7 +37,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
                 yield return RowOf(box, row, number, fed, isStrip);
             }
 
-            foreach (var line in fed is null || HasOwnSheet(fed) ? [] : Of(fed, isStrip: true))
+            foreach (var line in fed is null || HasOwnSheet(fed) ? [] : Of(fed, isStrip: true, OnLoom(fed, number)))
             {
                 yield return line;
             }
@@ -64,16 +64,20 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
         };
         var link = plan.Links.FirstOrDefault(link => link.Carries == LeadCells.Mains && link.From.Port.Device == box.Name && link.From.Port.Number == number);
         var circuit = CircuitOn(box, number);
-        return fed is not null ? Feeding(Carrying(line, fed.FedBy!), fed, link)
+        return fed is not null ? Feeding(Carrying(line, fed.Feeds.First(outlet => outlet.Kind == PowerNodeKind.Link || outlet.Number == number)), fed, link)
             : circuit is not null ? Serving(Carrying(line, circuit.Outlet), circuit, link)
             : line with { Feeds = Cell.Of("spare") };
     }
+
+    // Of the end of a loom, only the outlet that this one feeds.
+    private static int? OnLoom(SupplyPoint end, int number) => end.Loom.Count == 0 ? null
+        : Outlets(end).Select(one => one.Number).Order().ElementAt(end.Loom.Index().First(one => one.Item.Number == number).Index);
 
     private Circuit? CircuitOn(SupplyPoint box, int number) =>
         plan.Power.Circuits.FirstOrDefault(circuit => circuit.Outlet.Device == box.Device && circuit.Outlet.Number == number);
 
     private SupplyPoint? FedBy(SupplyPoint box, int number) =>
-        plan.Power.Distributions.FirstOrDefault(other => other.FedBy is { Kind: PowerNodeKind.Outlet } outlet && outlet.Device == box.Device && outlet.Number == number);
+        plan.Power.Distributions.FirstOrDefault(other => other.Feeds.Any(outlet => outlet.Kind == PowerNodeKind.Outlet && outlet.Device == box.Device && outlet.Number == number));
 
     private DistributionView.Row Carrying(DistributionView.Row line, SupplyPoint outlet) => line with
     {

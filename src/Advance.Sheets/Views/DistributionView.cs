@@ -11,7 +11,7 @@ namespace Advance.Sheets.Views;
 /// <param name="Mark">The share of a device's rating that the company allows itself, from 0 to 1.</param>
 /// <param name="HasDevices">Whether outlets have devices of their own.</param>
 /// <param name="HasLegs">Whether its outlets hang on several legs, with one neutral.</param>
-/// <param name="IsSinglePole">Whether it is fed by leads of one core each.</param>
+/// <param name="Cores">Where leads of one core each feed it, those, in the order in which they are connected; else none.</param>
 /// <param name="MeetsAnother">Whether another supply is used on this stage.</param>
 /// <param name="RestsOn">The open questions that may move loads to other outlets; blank where there is none.</param>
 public sealed record DistributionView(
@@ -25,7 +25,7 @@ public sealed record DistributionView(
     string Mark,
     bool HasDevices,
     bool HasLegs,
-    bool IsSinglePole,
+    IReadOnlyList<PairView> Cores,
     bool MeetsAnother,
     Cell RestsOn)
 {

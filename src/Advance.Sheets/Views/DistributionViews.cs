@@ -1,5 +1,7 @@
 using System.Globalization;
+using Advance.Domain.Venues;
 using Advance.Domain.Wording;
+using Advance.Handbook;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
@@ -47,7 +49,7 @@ internal sealed class DistributionViews
             Share(plan.Brief.Company.Policies.CircuitUse / 100),
             outlets.Any(row => row.Device.Length > 0),
             box.Legs.Count > 1,
-            facts.IsSinglePole(box),
+            facts.IsSinglePole(box) ? [.. ConductorColours.Of(box.Legs.Count, box.Rules == WiringRules.Nec).Select(core => new PairView(core.Conductor, Cell.Of(core.Colour)))] : [],
             plan.Power.ServicesInUse.Skip(1).Any(),
             Cells.Head(plan.Power.RestsOn.With(plan.Cables.RestsOn)));
     }

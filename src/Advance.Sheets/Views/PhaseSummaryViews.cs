@@ -15,7 +15,7 @@ internal sealed class PhaseSummaryViews(Plan plan)
     public static PhaseSummaryView? Of(Plan plan)
     {
         var views = new PhaseSummaryViews(plan);
-        var places = plan.Power.ServicesInUse.Concat(plan.Power.Distributions).Where(place => place.Legs.Count > 1).ToList();
+        var places = plan.Power.ServicesInUse.Concat(plan.Power.Distributions).Where(place => place.Legs.Count > 1 && place.Loom.Count == 0).ToList();
         return places.Count == 0 ? null : new PhaseSummaryView(
             [.. places.Select(views.PlaceOf)],
             DistributionViews.Share(plan.Brief.Company.Policies.CircuitUse / 100),

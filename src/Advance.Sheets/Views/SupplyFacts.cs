@@ -13,6 +13,7 @@ internal sealed class SupplyFacts(Plan plan)
     public IEnumerable<PairView> Of(Service service)
     {
         yield return new PairView("Supply", cells.Of(service.Supply));
+        yield return new PairView("Rules", RulesOf(service));
         yield return new PairView("Device", cells.Of(service.Rating));
         yield return new PairView("Earthing", Asked(cells.Of(service.Earthing)));
         yield return new PairView("Residual device", Asked(Residual(service)));
@@ -20,6 +21,12 @@ internal sealed class SupplyFacts(Plan plan)
         if (service.Behind is { } behind)
         {
             yield return new PairView("Runs through", cells.Of(behind));
+        }
+
+        foreach (var limit in service.Upstream is { IsKnown: true } name ? plan.Power.Upstreams.Where(point => string.Equals(point.Name, name.Value, StringComparison.OrdinalIgnoreCase)) : [])
+        {
+            var use = cells.WithUnit(limit.Worst.InUse);
+            yield return new PairView("With others behind", use with { Text = $"{limit.Name}, {cells.WithUnit(limit.Limit).Text}, {use.Text} in use of it" });
         }
 
         if (service.SharedWith.Count > 0)
@@ -30,6 +37,13 @@ internal sealed class SupplyFacts(Plan plan)
 
     /// <summary>Whether leads of one core each feed it.</summary>
     public bool IsSinglePole(SupplyPoint point) => plan.Cables.Of(Domain.Figures.Address.Of("link") / "power" / point.Name)?.Leads.Any(lead => lead.Cable?.Cores == 1) ?? false;
+
+    private Cell RulesOf(Service service)
+    {
+        var rules = plan.Power.Services.First(point => point.Service == service).Rules;
+        var cell = Cell.Of(rules switch { null => "not known", WiringRules.Nec => "NEC", _ => "IEC" });
+        return service.Rules is { IsKnown: true } || rules is null ? cell : cell with { Text = $"{cell.Text}, from its voltage" };
+    }
 
     // Always in mA, as it stands on the device.
     private Cell Residual(Service service) => cells.Of(service.ResidualProtection) is var cell && service.ResidualProtection.Is(out var trips)

@@ -22,6 +22,9 @@ public sealed record SupplyRequestView(IReadOnlyList<SupplyRequestView.Service> 
     {
         /// <summary>Whether it has several legs.</summary>
         public bool HasLegs => Hangs.Any(load => !load.Leg.IsBlank);
+
+        /// <summary>Whether nobody has said whose rules hold.</summary>
+        public required bool IsRulesAsked { get; init; }
     }
 
     /// <summary>A circuit of ours.</summary>

@@ -34,7 +34,10 @@ internal static class SupplyRequestViews
             [.. new SupplyFacts(plan).Of(service)],
             [.. plan.Power.Circuits.Where(circuit => circuit.Outlet.Upwards.Any(above => above.Address == point.Address)).Select(circuit => LoadOf(circuit, cells))],
             FindingViews.Heavy(plan, finding => FindingViews.IsAt(finding, point.Address.Text)),
-            Cells.Head(plan.Power.RestsOn));
+            Cells.Head(plan.Power.RestsOn))
+        {
+            IsRulesAsked = service.Rules is not { IsKnown: true },
+        };
     }
 
     private static SupplyRequestView.Load LoadOf(Circuit circuit, Cells cells) => new(

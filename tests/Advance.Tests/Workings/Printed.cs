@@ -8,6 +8,9 @@ namespace Advance.Tests.Workings;
 /// <param name="Digits">How many digits are printed, from the first that is not 0.</param>
 internal sealed record Printed(double Number, double Factor, int Digits)
 {
+    // Of noughts at the end, which are not printed, more than two in a row happen once in a thousand numbers that were rounded.
+    private const int Noughts = 2;
+
     private static readonly Dictionary<string, double> Units = new(StringComparer.Ordinal)
     {
         [""] = 1,
@@ -61,8 +64,8 @@ internal sealed record Printed(double Number, double Factor, int Digits)
     public double HalfUnit(int digits) =>
         Number == 0 ? 0 : 0.5 * Factor * Math.Pow(10, Math.Min(0, Math.Floor(Math.Log10(Math.Abs(Number))) - digits + 1));
 
-    /// <summary>How far the value may be from what was printed to so many digits: nothing where fewer digits said it all.</summary>
-    public double Rounding(int digits) => Digits < digits ? 0 : HalfUnit(digits);
+    /// <summary>How far the value may be from what was printed to so many digits: nothing where far fewer digits said it all.</summary>
+    public double Rounding(int digits) => Digits < digits - Noughts ? 0 : HalfUnit(digits);
 
     private static Printed One(string text)
     {

@@ -1,5 +1,6 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Gigs;
 using Advance.Domain.Wording;
 
 namespace Advance.Planning;
@@ -28,7 +29,7 @@ internal sealed class CircuitOverload : Rule<CircuitOverload.Case>
             from point in plan.Power.Limits
             from use in point.Legs
             where !IsToldBelow(point, use, outlets)
-            select new Case(point, use);
+            select new Case(point, use, plan.Power.ToFree);
     }
 
     protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
@@ -38,7 +39,7 @@ internal sealed class CircuitOverload : Rule<CircuitOverload.Case>
             $"unknown")
         : new(
             $"{found.Name}: {found.Use.InUse.Value!.Value} in use ({StateShares.Word(found.Use.State)}), {found.Point.Limit.Value!.Value} allowed{found.Point.SharedWords}.",
-            "Move loads to another circuit or service, or have what shares it switched off.",
+            found.ToFree.Count > 0 ? FreeCircuits.Say(found.ToFree) : "Move loads to another circuit or service, or have what shares it switched off.",
             $"{found.Use.InUse.Value!.Value} of {found.Point.Limit.Value!.Value}");
 
     // A draw that nobody knows is told of its circuit, and not again of all that carries it.
@@ -47,7 +48,7 @@ internal sealed class CircuitOverload : Rule<CircuitOverload.Case>
 
     private static Words Unknown(Case found) => found.Point.Limit.Value is null ? "nobody knows what it may carry" : "nobody knows what all draws that hangs on it";
 
-    internal sealed record Case(SupplyPoint Point, LegUse Use)
+    internal sealed record Case(SupplyPoint Point, LegUse Use, IReadOnlyList<CircuitRow> ToFree)
         : Judgement(Point.Address, Point.At, Use.InUse.AtMost(Point.Limit), Use.InUse.RestsOn.With(Point.Limit.RestsOn))
     {
         public string Name => Use.Leg.Length > 0 ? $"{Point.Name} {Use.Leg}" : Point.Name;

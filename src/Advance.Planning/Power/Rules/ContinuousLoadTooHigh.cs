@@ -1,5 +1,6 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Venues;
 using Advance.Domain.Wording;
 using Advance.Handbook;
 using UnitsNet;
@@ -24,7 +25,7 @@ internal sealed class ContinuousLoadTooHigh : Rule<ContinuousLoadTooHigh.Case>
     // What is over its rating anyhow is told by another rule.
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from point in plan.Power.Limits
-        where NorthAmerica.Has(point.Supply) && point.Limit.Value is not null
+        where point.Rules == WiringRules.Nec && point.Limit.Value is not null
         from use in point.Legs.Index()
         where use.Item.InUse.AtMost(point.Limit) == Verdict.Holds
         let longest = Long(point, point.Lines[use.Index])

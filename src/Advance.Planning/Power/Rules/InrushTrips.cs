@@ -46,9 +46,17 @@ internal sealed class InrushTrips : Rule<InrushTrips.Case>
             .Put("n", Figure.From(point.Row!.Rating))
             .Gives((factor, rated) => rated * factor);
 
-    // Inrush is given as a peak; a breaker answers to the rms value of the wave.
-    private static Figure<ElectricCurrent> RmsOf(SupplyPoint point) =>
-        Sum.Of($"{point.Name}, inrush as rms", "I = i / √2", Publication.Arithmetic).Put("i", point.Inrush).Gives(peak => peak / Math.Sqrt(2));
+    // Inrush is given as a peak; a breaker answers to the rms value of the wave, pole by pole.
+    private static Figure<ElectricCurrent> RmsOf(SupplyPoint point)
+    {
+        var poles = point.Lines.Select(line => RmsOn(point, line)).ToList();
+        return poles.Find(pole => pole.Value is null) ?? poles.MaxBy(pole => pole.Value!.Value.Amperes)!;
+    }
+
+    private static Figure<ElectricCurrent> RmsOn(SupplyPoint point, int line) =>
+        Sum.Of($"{point.Name}, inrush as rms", "I = Σ iᵢ / √2", Publication.Arithmetic)
+            .PutAll("iᵢ", point.Draws.Where(draw => draw.Wiring.Lines.Contains(line)).Select(draw => draw.Load.Inrush))
+            .Gives(peaks => ElectricCurrent.FromAmperes(peaks.Values.Sum(peak => peak.Amperes) / Math.Sqrt(2)));
 
     internal sealed record Case(SupplyPoint Point, Figure<ElectricCurrent> Rms, Figure<ElectricCurrent> Most)
         : Judgement(Point.Address / "inrush", Point.At, Rms.AtMost(Most), Rms.RestsOn.With(Most.RestsOn));

@@ -22,7 +22,7 @@ internal sealed class NeutralMissing : Rule<NeutralMissing.Case>
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from point in plan.Power.Distributions
-        where point.Legs.Count > 1 && point.Draws.Any(draw => draw.Wiring.UsesNeutral)
+        where point.Legs.Count > 1 && point.Loom.Count == 0 && point.Draws.Any(draw => draw.Wiring.UsesNeutral)
         select new Case(point, CulpritOf(plan, point));
 
     protected override Said Say(Case found) => new(

@@ -23,7 +23,7 @@ internal sealed class PlugForTwoVoltages : Rule<PlugForTwoVoltages.Case>
 
     protected override IEnumerable<Case> Cases(Plan plan)
     {
-        var outlets = plan.Power.Distributions.Where(box => box.Legs.Count > 1).SelectMany(box => (box.DeviceKind?.Outlets ?? []).Select(row => (Box: box, Row: row))).ToList();
+        var outlets = plan.Power.Distributions.Where(box => box.Legs.Count > 1 && box.Loom.Count == 0).SelectMany(box => (box.DeviceKind?.Outlets ?? []).Select(row => (Box: box, Row: row))).ToList();
         var toNeutral = outlets.Where(one => !IsBetween(one.Row)).Select(one => one.Row.Connector).ToHashSet(StringComparer.Ordinal);
         return outlets.Where(one => IsBetween(one.Row)).DistinctBy(one => one.Row.Connector, StringComparer.Ordinal).Select(one => new Case(one.Box, one.Row, toNeutral.Contains(one.Row.Connector) ? Verdict.Fails : Verdict.Holds));
     }

@@ -1,5 +1,6 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Venues;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -23,7 +24,7 @@ internal sealed class ReceptacleOverload : Rule<ReceptacleOverload.Case>
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from circuit in plan.Power.Circuits
-        where NorthAmerica.Has(circuit.Outlet.Supply) && circuit.Outlet.Limit.Value is not null
+        where circuit.Outlet.Rules == WiringRules.Nec && circuit.Outlet.Limit.Value is not null
         let worst = circuit.Chain.Loads.MaxBy(load => load.InUse.Value?.Amperes ?? 0)!
         where worst.InUse.Value is not null
         select new Case(circuit, worst, Most(circuit.Outlet));

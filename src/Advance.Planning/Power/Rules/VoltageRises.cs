@@ -1,5 +1,6 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Venues;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -29,7 +30,7 @@ internal sealed class VoltageRises : Rule<VoltageRises.Case>
         from found in point.Legs.Index()
         let line = point.Point.Lines[found.Index]
         where found.Item.Rise.Value is not null && point.Point.Draws.Any(draw => draw.Wiring.UsesNeutral && draw.Wiring.Lines.Contains(line))
-        select new Case(point.Point, found.Item, NorthAmerica.Has(point.Point.Supply) ? Twentieth : Tenth);
+        select new Case(point.Point, found.Item, point.Point.Rules == WiringRules.Nec ? Twentieth : Tenth);
 
     protected override Said Say(Case found) => new(
         $"{found.Point.Name} {found.Leg.Leg}: {found.Leg.Rise.Value!.Value} above the nominal voltage with {string.Join(" and ", found.Leg.RiseOn)} on, {found.Most.Value!.Value} allowed.",

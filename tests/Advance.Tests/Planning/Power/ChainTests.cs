@@ -27,7 +27,7 @@ public sealed class ChainTests
     [Fact]
     public void A_stack_is_linked_from_the_floor_up_and_fed_at_its_foot()
     {
-        var plan = Plan("sound: {stacks: {Main: {place: SR, from-floor-up: [box, box, box]}}}\n" + Power);
+        var plan = Plan("sound: {stacks: {Main: {place: SR, from-floor-up: [wedge, wedge, wedge]}}}\n" + Power);
         var circuit = Assert.Single(plan.Power.Circuits);
         Assert.Equal(["Main 1", "Main 2", "Main 3"], circuit.Chain.Loads.Select(load => load.Name));
         Assert.Equal(
