@@ -18,4 +18,10 @@ public sealed record Cable(
 {
     /// <summary>Of a mains cable, the size of its neutral where that is not the size of its lines; empty where it is.</summary>
     public string NeutralSection { get; init; } = "";
+
+    /// <summary>Of a mains cable, the temperature its insulation bears, 60, 75 or 90 °C; null where nobody says, and then it is taken as 60.</summary>
+    public Given<Temperature>? Insulation { get; init; }
+
+    /// <summary>Of a mains cable, the size of its earth where that is not the size of its lines; empty where it is.</summary>
+    public string EarthSection { get; init; } = "";
 }

@@ -43,6 +43,18 @@ public sealed record Mains(
     /// <summary>Whether it draws more current as the voltage falls, so that its power stays the same.</summary>
     public Given<bool>? SteadyPower { get; init; }
 
+    /// <summary>Whether it starts some time after the mains come back, by itself, so that not all start at once; null where nobody says.</summary>
+    public Given<bool>? StartsLater { get; init; }
+
+    /// <summary>Of which type a residual-current device before it must be; null where nobody says.</summary>
+    public Given<string>? NeedsResidualType { get; init; }
+
+    /// <summary>Whether it dims by cutting the wave, so that its neutral carries more than its lines; null where nobody says.</summary>
+    public Given<bool>? CutsPhase { get; init; }
+
+    /// <summary>Whether people must find their way out by it, or are told to by it: exit lights, voice alarm; null where nobody says.</summary>
+    public Given<bool>? IsLifeSafety { get; init; }
+
     /// <summary>Whether it holds a motor that turns the other way when two lines are swapped.</summary>
     public Given<bool>? Turns { get; init; }
 

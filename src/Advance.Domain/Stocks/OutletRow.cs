@@ -12,4 +12,14 @@ namespace Advance.Domain.Stocks;
 /// <param name="Residual">Rated residual current.</param>
 /// <param name="At">Where it was written.</param>
 public sealed record OutletRow(
-    NumberRange Numbers, string Connector, string Phase, string Device, Given<ElectricCurrent> Rating, Given<ElectricCurrent> Residual, Mark At);
+    NumberRange Numbers, string Connector, string Phase, string Device, Given<ElectricCurrent> Rating, Given<ElectricCurrent> Residual, Mark At)
+{
+    /// <summary>Type of its residual-current device: <c>AC</c>, <c>A</c>, <c>F</c>, <c>B</c>; null where nobody says.</summary>
+    public Given<string>? ResidualType { get; init; }
+
+    /// <summary>How long its residual-current device waits, 0 for one that does not; null where nobody says.</summary>
+    public Given<Duration>? ResidualDelay { get; init; }
+
+    /// <summary>What its device can break; null where nobody says.</summary>
+    public Given<ElectricCurrent>? Breaks { get; init; }
+}

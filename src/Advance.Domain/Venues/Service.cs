@@ -29,6 +29,39 @@ public sealed record Service(
     /// <summary>How much voltage is lost before it, from the origin of the installation; null where nobody says.</summary>
     public Given<Ratio>? DropUsed { get; init; }
 
+    /// <summary>Where its neutral is joined to earth; <c>none</c> where it is nowhere; null where nobody says.</summary>
+    public Given<string>? NeutralEarthLink { get; init; }
+
+    /// <summary>Loop impedance at its outlet, line to earth; null where nobody has measured or stated it.</summary>
+    public Given<ElectricResistance>? LoopImpedance { get; init; }
+
+    /// <summary>The largest current that a fault may draw at its outlet; null where nobody says.</summary>
+    public Given<ElectricCurrent>? FaultCurrent { get; init; }
+
+    /// <summary>Resistance of its earth electrode; null where nobody says, or it has none.</summary>
+    public Given<ElectricResistance>? Electrode { get; init; }
+
+    /// <summary>Protective device and curve, as written: <c>C125</c>, <c>gG 63</c>; null where nobody says.</summary>
+    public Given<string>? Device { get; init; }
+
+    /// <summary>What that device can break; null where nobody says.</summary>
+    public Given<ElectricCurrent>? Breaks { get; init; }
+
+    /// <summary>Type of its residual-current device: <c>AC</c>, <c>A</c>, <c>F</c>, <c>B</c>; null where nobody says.</summary>
+    public Given<string>? ResidualType { get; init; }
+
+    /// <summary>How long its residual-current device waits, 0 for one that does not; null where nobody says.</summary>
+    public Given<Duration>? ResidualDelay { get; init; }
+
+    /// <summary>Whether what hangs on it stands in the open or in the wet; null where nobody says.</summary>
+    public Given<bool>? IsOutdoor { get; init; }
+
+    /// <summary>Who switches it off, and how; null where nobody says.</summary>
+    public Given<string>? IsolatedBy { get; init; }
+
+    /// <summary>The set that gives it; null where it is no generator.</summary>
+    public Generator? Generator { get; init; }
+
     /// <summary>Whose rules hold; null where nobody says.</summary>
     public Given<WiringRules>? Rules { get; init; }
 

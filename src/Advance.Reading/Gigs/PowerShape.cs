@@ -15,11 +15,20 @@ internal static class PowerShape
         return row => new CircuitRow(distribution(row), number(row), feeds(row), note(row), row.At);
     });
 
+    private static readonly RecordShape<BondRow> Bond = new("bond", "A structure and its bond.", keys =>
+    {
+        var structure = keys.Needed("structure", Written.Text, "Deck, truss, tower, barrier.");
+        var to = keys.Asked("to", Written.Text, "Where its bonding conductor goes.");
+        return row => new BondRow(structure(row), to(row), row.At);
+    });
+
     public static readonly RecordShape<Power> It = new("power", "Distributions and fixed circuits.", keys =>
     {
         var distributions = keys.Any("distributions", Written.Things(DeviceShape.It), "Boxes that split a service into circuits.");
         var circuits = keys.Any("circuits", Written.Table(Circuit), "Circuits fixed by hand.");
         var services = keys.Any("services", Written.Things(ServicePlaceShape.It), "Where the venue's services come out, by name.");
-        return row => new Power(distributions(row), circuits(row), services(row));
+        var bonds = keys.Any("bonds", Written.Table(Bond), "Structures with electrical things on them, and to what each is bonded.");
+        var joined = keys.Open("earths-joined", Written.Text, "How the earths of several services are joined, or by how much all metal of one is kept from the other.");
+        return row => new Power(distributions(row), circuits(row), services(row)) { Bonds = bonds(row), EarthsJoined = joined(row) };
     });
 }

@@ -31,6 +31,9 @@ internal static class Written
     public static readonly Shape<ElectricResistance> Resistance = new ScalarShape<ElectricResistance>(Quantities.Resistance);
     public static readonly Shape<Angle> Angle = new ScalarShape<Angle>(Quantities.Angle);
     public static readonly Shape<Ratio> Percentage = new ScalarShape<Ratio>(Quantities.Ratio);
+    public static readonly Shape<ElectricApparentPower> ApparentPower = new ScalarShape<ElectricApparentPower>(Quantities.ApparentPower);
+    public static readonly Shape<Volume> Volume = new ScalarShape<Volume>(Quantities.Volume);
+    public static readonly Shape<Level> Level = new ScalarShape<Level>(Quantities.Level);
     public static readonly Shape<Duration> Duration = new ScalarShape<Duration>(Durations.Duration);
 
     public static readonly Shape<WrittenDate> Date = new ScalarShape<WrittenDate>(Dates.Date);

@@ -24,6 +24,10 @@ internal static class MainsShape
         var ninth = keys.Open("ninth-harmonic", Written.Percentage, "Ninth harmonic, as a share of the fundamental.");
         var continuous = keys.Open("continuous", Written.YesNo, "Whether it may draw its most for three hours or more.");
         var steady = keys.Open("steady-power", Written.YesNo, "Whether it draws more current as the voltage falls, so that its power stays the same.");
+        var later = keys.Open("starts-later", Written.YesNo, "Whether it starts some time after the mains come back, by itself.");
+        var needsType = keys.Open("needs-residual-type", OutletShape.ResidualType, "Of which type a residual-current device before it must be.");
+        var cuts = keys.Open("cuts-phase", Written.YesNo, "Whether it dims by cutting the wave.");
+        var life = keys.Open("life-safety", Written.YesNo, "Whether people find their way out by it, or are told to: exit lights, voice alarm.");
         var turns = keys.Open("turns", Written.YesNo, "Whether it holds a three-phase motor, which turns the other way when two lines are swapped.");
         var loading = keys.Open("loading", Written.Percentage, "Of a distribution: how much of their ratings its circuits may carry all at once, as its maker states.");
         return row => new Mains(
@@ -43,6 +47,10 @@ internal static class MainsShape
             SeventhHarmonic = seventh(row),
             NinthHarmonic = ninth(row),
             Continuous = continuous(row),
+            StartsLater = later(row),
+            NeedsResidualType = needsType(row),
+            CutsPhase = cuts(row),
+            IsLifeSafety = life(row),
             SteadyPower = steady(row),
             Turns = turns(row),
             Loading = loading(row),

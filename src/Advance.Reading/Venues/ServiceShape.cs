@@ -1,5 +1,6 @@
 using Advance.Domain.Venues;
 using Advance.Reading.Shapes;
+using Advance.Reading.Stocks;
 
 namespace Advance.Reading.Venues;
 
@@ -33,6 +34,17 @@ internal static class ServiceShape
         var shared = keys.Any("shared-with", Written.Table(OtherLoad), "What else hangs on it.");
         var behind = keys.Open("behind", Written.Text, "What it runs through, such as a sound limiter.");
         var dropUsed = keys.Open("drop-used", Written.Percentage, "Voltage drop used up before it, from the origin of the installation.");
+        var link = keys.Open("neutral-earth-link", Written.Text, "Where its neutral is joined to earth; none where it is nowhere.");
+        var loop = keys.Open("loop-impedance", Written.Resistance, "Loop impedance at its outlet, line to earth, measured or stated.");
+        var fault = keys.Open("fault-current", Written.Current, "The largest current that a fault may draw at its outlet.");
+        var electrode = keys.Open("electrode", Written.Resistance, "Resistance of its earth electrode.");
+        var device = keys.Open("device", Written.Text, "Protective device and curve: C125, gG 63.");
+        var breaks = keys.Open("breaks", Written.Current, "What that device can break.");
+        var residualType = keys.Open("residual-type", OutletShape.ResidualType, "Type of its residual-current device: what kinds of current it sees.");
+        var residualDelay = keys.Open("residual-delay", Written.Duration, "How long its residual-current device waits; 0 s for one that does not.");
+        var outdoor = keys.Open("outdoor", Written.YesNo, "Whether what hangs on it stands in the open or in the wet.");
+        var isolated = keys.Open("isolated-by", Written.Text, "Who switches it off, and how.");
+        var generator = keys.Optional("generator", GeneratorShape.It, "The set that gives it, where it is a generator.");
         var rules = keys.Open("rules", Written.OneOf("wiring-rules", "whose rules hold", ("IEC", WiringRules.Iec), ("NEC", WiringRules.Nec)), "Whose rules hold for what hangs on it; without it, what its voltage and frequency suggest.");
         var upstream = keys.Open("upstream", Written.Name, "What it hangs on together with others, one of the venue's upstream-limits.");
         var upstreamLine = keys.Open("upstream-line", Written.OneOf("upstream-line", "one of several lines", ("L1", "L1"), ("L2", "L2"), ("L3", "L3")), "Of a service of one line: on which line of its upstream limit it is.");
@@ -40,6 +52,17 @@ internal static class ServiceShape
             row.Name, place(row), supply(row), rating(row), connector(row), earthing(row), residual(row), shared(row), behind(row), row.At)
         {
             DropUsed = dropUsed(row),
+            NeutralEarthLink = link(row),
+            LoopImpedance = loop(row),
+            FaultCurrent = fault(row),
+            Electrode = electrode(row),
+            Device = device(row),
+            Breaks = breaks(row),
+            ResidualType = residualType(row),
+            ResidualDelay = residualDelay(row),
+            IsOutdoor = outdoor(row),
+            IsolatedBy = isolated(row),
+            Generator = generator(row),
             Rules = rules(row),
             Upstream = upstream(row),
             UpstreamLine = upstreamLine(row),
