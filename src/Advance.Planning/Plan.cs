@@ -16,6 +16,7 @@ namespace Advance.Planning;
 /// <param name="Cables">Every run and its leads.</param>
 /// <param name="Stock">What the shop pulls.</param>
 /// <param name="Voltage">What comes out at the end of each lead.</param>
+/// <param name="Protection">What leads carry where they lie, and whether faults are cleared.</param>
 /// <param name="Load">What that weighs.</param>
 /// <param name="Crew">What is done by whom, in order.</param>
 /// <param name="Pieces">Every physical thing, in the order of their addresses.</param>
@@ -32,6 +33,7 @@ public sealed record Plan(
     CablePlan Cables,
     StockPlan Stock,
     VoltagePlan Voltage,
+    ProtectionPlan Protection,
     LoadPlan Load,
     CrewPlan Crew,
     IReadOnlyList<Piece> Pieces,
@@ -52,7 +54,7 @@ public sealed record Plan(
     /// <summary>Every figure that is printed with its working or may be asked about, in the order of the addresses.</summary>
     public IReadOnlyList<Stated> Figures { get; } =
     [
-        .. new[] { Stage.Figures, Sound.Figures, Drive.Figures, Lighting.Figures, Power.Figures, Patch.Figures, Cables.Figures, Stock.Figures, Voltage.Figures, Load.Figures, Crew.Figures }
+        .. new[] { Stage.Figures, Sound.Figures, Drive.Figures, Lighting.Figures, Power.Figures, Patch.Figures, Cables.Figures, Stock.Figures, Voltage.Figures, Protection.Figures, Load.Figures, Crew.Figures }
             .SelectMany(figures => figures)
             .OrderBy(stated => stated.Address),
     ];

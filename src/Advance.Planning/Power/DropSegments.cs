@@ -13,8 +13,7 @@ namespace Advance.Planning;
 /// <param name="steady">What loads of steady power get, by load: they draw more as it falls.</param>
 internal sealed class DropSegments(Brief brief, PowerPlan power, CablePlan cables, IReadOnlyDictionary<PowerLoad, SteadyVoltage> steady)
 {
-    private static readonly Figure<ElectricResistance> Unknown = new(null, Doubts.None, Reason.Derived.It);
-
+    private readonly MainsLeads leads = new(brief, power, cables);
     private readonly Dictionary<Address, IReadOnlyList<DropSegment>> feeders = [];
     private readonly Dictionary<PowerLoad, NeutralFacts> facts = new(ReferenceEqualityComparer.Instance);
 
@@ -29,7 +28,7 @@ internal sealed class DropSegments(Brief brief, PowerPlan power, CablePlan cable
         return
         [
             .. circuit.Chain.Loads.SelectMany((load, index) =>
-                Segments($"lead to {load.Name}", one => To(load, index == 0, one), draws[index..], LeadsTo(load).Any(HasOwnNeutral))),
+                Segments($"lead to {load.Name}", one => leads.To(load, index == 0, one), draws[index..], LeadsTo(load).Any(HasOwnNeutral))),
         ];
     }
 
@@ -40,7 +39,7 @@ internal sealed class DropSegments(Brief brief, PowerPlan power, CablePlan cable
             var link = Address.Of("link") / "power" / (point.LoomEnd?.Name ?? point.Name);
             feeders[point.Address] = feeder = Segments(
                 point.LoomEnd is null ? $"feeder to {point.Name}" : $"loom to {point.Name}",
-                one => Of(link, one),
+                one => leads.Of(link, one),
                 [.. point.Allowances.Select(Draw), .. point.Draws.Select(one => Draw(one.Load, one.Wiring))],
                 (cables.Of(link)?.Leads ?? []).Any(HasOwnNeutral));
         }
@@ -82,19 +81,4 @@ internal sealed class DropSegments(Brief brief, PowerPlan power, CablePlan cable
             ? new DropDraw(load.Name, volts.Draw(load.Name, load.InUse), volts.Draw(load.Name, load.AtMost), found, wiring)
             : new DropDraw(load.Name, load.InUse, load.AtMost, found, wiring);
     }
-
-    private Figure<ElectricResistance> Of(Address link, Func<string, Cable, Mark, Figure<ElectricResistance>> one) => cables.Of(link) is { Leads.Count: > 0 } run
-        ? LeadResistance.InRow($"leads of {run.Label}", run.Leads.Select(kind => one(kind.Id, kind.Cable!, kind.At))) is var row ? row with { RestsOn = row.RestsOn.With(run.Needed.RestsOn) } : Unknown
-        : Unknown;
-
-    // What comes with the unit is in the way too, before it or instead of a lead that was picked.
-    private Figure<ElectricResistance> To(PowerLoad load, bool isFirst, Func<string, Cable, Mark, Figure<ElectricResistance>> one)
-    {
-        var link = Address.Of("link") / "power" / load.Name;
-        var own = isFirst ? load.Leads.Where(lead => Mating.SocketOf(lead.Value) == load.Inlet).Select(lead => one(lead.Key, lead.Value, AtOf(lead.Key))).Take(1).ToList() : [];
-        var isPicked = power.Links.Any(made => made.Address == link);
-        return isPicked ? LeadResistance.InRow($"leads to {load.Name}", [Of(link, one), .. own]) : LeadResistance.InRow($"lead of {load.Name}", own.Count > 0 ? own : [Unknown]);
-    }
-
-    private Mark AtOf(string item) => brief.Stock.Find(item)?.At ?? Mark.Nowhere;
 }

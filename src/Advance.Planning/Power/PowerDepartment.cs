@@ -69,6 +69,10 @@ public static class PowerDepartment
     /// <summary>Works out voltage drop on the leads as picked.</summary>
     public static VoltagePlan Settle(Brief brief, PowerPlan power, CablePlan cables) => new VoltageSums(brief, power, cables).All();
 
+    /// <summary>Works out what leads as picked carry, and whether faults are cleared.</summary>
+    public static ProtectionPlan Protect(Brief brief, PowerPlan power, CablePlan cables) =>
+        new(new LeadCapacities(brief, LeadUses.Of(power, cables)).All(), new FaultWays(brief, power, cables).All());
+
     private static Circuit CircuitOf(PowerNode outlet, SupplySums sums)
     {
         var chain = outlet.Chain!;

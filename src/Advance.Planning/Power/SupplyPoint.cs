@@ -102,6 +102,9 @@ public sealed record SupplyPoint(
         }
     }
 
+    /// <summary>The uppermost: a service, or a distribution that nothing feeds.</summary>
+    public SupplyPoint Root => Upwards.Last();
+
     /// <summary>The service it hangs on; null where nobody knows.</summary>
     public Service? Origin => Upwards.Last().Service;
 

@@ -1,0 +1,54 @@
+using Advance.Domain.Figures;
+using Advance.Domain.Findings;
+using Advance.Domain.Venues;
+using Advance.Handbook;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary><c>power/fault-too-small-to-trip</c></summary>
+internal sealed class FaultTooSmallToTrip : Rule<FaultTooSmallToTrip.Case>
+{
+    public override string Name => "power/fault-too-small-to-trip";
+
+    public override Severity Severity => Severity.Stop;
+
+    public override bool LifeOrFuse => true;
+
+    public override string Catches => "A generator cannot drive the current that opens a device, and no residual-current device is there to do it.";
+
+    public override string Why => "The set sags and feeds the fault: nothing opens, and metal stays live.";
+
+    public override string Cures => "Residual-current devices on every circuit, smaller devices or type B, or a larger set.";
+
+    public override Publication Source { get; } = new("IEC 60364-5-55: generating sets", "", "551", Standing.FromMemory);
+
+    // The largest device behind a set that nothing else protects: one finding for the set.
+    protected override IEnumerable<Case> Cases(Plan plan) =>
+        from point in plan.Power.ServicesInUse
+        where point.Service!.Generator is not null
+        let sustained = Sustained(point, point.Service!.Generator!)
+        let devices = plan.Protection.Faults.Where(way => way.Point.Root == point && way is { Device: not null, Residual: null }).Select(way => way.Device!).DistinctBy(device => device.Address)
+            .Select(device => (Device: device, Operating: FaultDevice.Operating(device))).ToList()
+        select devices.Count == 0 ? new Case(point, point, sustained, null)
+            : devices.MaxBy(one => one.Operating.Value?.Amperes ?? double.MaxValue) is var worst ? new Case(point, worst.Device, sustained, worst.Operating) : null!;
+
+    protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
+        ? new($"{found.Point.Name}: nobody knows what opens {found.Device.Name}, which has no residual-current device.", "Write the type of the device, or give it a residual-current device.", $"unknown")
+        : new(
+            $"{found.Point.Name}: the set drives {found.Sustained.Value!.Value} into a fault, and {found.Device.Name} opens at once from {found.Operating!.Value!.Value}; no residual-current device is before it.",
+            "Residual-current devices on every circuit, smaller devices or type B, or a larger set.",
+            $"{found.Sustained.Value!.Value} of {found.Operating!.Value!.Value}");
+
+    // Three times its rated current where its maker is not asked yet; some sets collapse.
+    private static Figure<ElectricCurrent> Sustained(SupplyPoint point, Generator set) => set.Sustained is { IsKnown: true } given ? Figure.From(given)
+        : Sum.Of($"{point.Name}, sustained fault current, assumed", "I = k · In", Bs7671.LoopImpedance)
+            .Put("k", new Figure<double>(Generators.AssumedSustained, Domain.Facts.Doubts.None, Reason.Derived.It))
+            .Put("In", point.Limit)
+            .Gives((times, rated) => rated * times);
+
+    private static Verdict Judge(Figure<ElectricCurrent>? operating, Figure<ElectricCurrent> sustained) => operating is null ? Verdict.Holds : operating.AtMost(sustained);
+
+    internal sealed record Case(SupplyPoint Point, SupplyPoint Device, Figure<ElectricCurrent> Sustained, Figure<ElectricCurrent>? Operating)
+        : Judgement(Point.Address / "sustained", Point.At, Judge(Operating, Sustained), Sustained.RestsOn);
+}
