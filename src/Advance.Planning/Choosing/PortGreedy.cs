@@ -3,12 +3,21 @@ namespace Advance.Planning;
 /// <summary>One unit after the other takes what is best for it. Often nothing is better; else it is where the search starts from.</summary>
 internal static class PortGreedy
 {
-    /// <summary>An option for each unit; no two clash.</summary>
+    // From this round on nothing was asked for by hand or issued.
+    private const int FreeRound = 2;
+
+    /// <summary>An option for each unit; no two clash. Where all is full, it helps that wide units go first.</summary>
     public static PortOption[] Choose(PortProblem problem)
+    {
+        var (one, other) = (Choose(problem, isWideFirst: false), Choose(problem, isWideFirst: true));
+        return problem.Weigh(one).AsSpan().SequenceCompareTo(problem.Weigh(other)) <= 0 ? one : other;
+    }
+
+    private static PortOption[] Choose(PortProblem problem, bool isWideFirst)
     {
         var chosen = new PortOption[problem.Units.Count];
         var served = new List<int>();
-        foreach (var unit in Order(problem))
+        foreach (var unit in Order(problem, isWideFirst))
         {
             chosen[unit] = Best(problem, unit, served, chosen);
             served.Add(unit);
@@ -18,9 +27,10 @@ internal static class PortGreedy
     }
 
     // Fixed ones first, then those that were issued with a port, then those with a port of their own number; what is up all day leads.
-    private static IOrderedEnumerable<int> Order(PortProblem problem) =>
+    private static IOrderedEnumerable<int> Order(PortProblem problem, bool isWideFirst) =>
         Enumerable.Range(0, problem.Units.Count)
-            .OrderBy(unit => Round(problem.Units[unit], problem.Options[unit]))
+            .OrderBy(unit => Round(problem.Units[unit], problem.Options[unit]) is var round && isWideFirst ? Math.Min(round, FreeRound) : round)
+            .ThenByDescending(unit => isWideFirst ? problem.Units[unit].Count : 0)
             .ThenByDescending(unit => problem.Units[unit].IsAllDay)
             .ThenByDescending(unit => problem.Units[unit].Wishes.Count)
             .ThenBy(unit => problem.Units[unit].First)

@@ -74,21 +74,12 @@ internal sealed class PortModel
     // While one act is up, a port has one line: the act's own, or one that is up all day.
     private void OneAPort()
     {
-        var acts = problem.Units.SelectMany(unit => unit.Wishes).Select(wish => wish.Act).Distinct().Order(StringComparer.Ordinal).ToList();
-        var onPort = Enumerable.Range(0, taken.Length)
-            .SelectMany(unit => taken[unit].Where(option => option.Option.HasPort)
-                .SelectMany(option => Enumerable.Range(option.Option.Start, problem.Units[unit].Count).Select(port => (port, unit, option.Taken))))
-            .ToLookup(use => use.port);
-        foreach (var port in onPort)
+        var live = Enumerable.Range(0, taken.Length)
+            .SelectMany(unit => taken[unit].SelectMany(option => problem.Uses(unit, option.Option).Select(use => (use, option.Taken))))
+            .GroupBy(use => use.use, use => use.Taken);
+        foreach (var together in live.Where(uses => uses.Skip(1).Any()))
         {
-            foreach (var act in acts)
-            {
-                var live = port.Where(use => problem.Units[use.unit].IsUpFor(act)).Select(use => use.Taken).ToList();
-                if (live.Count > 1)
-                {
-                    model.Model.AddAtMostOne(live);
-                }
-            }
+            model.Model.AddAtMostOne(together);
         }
     }
 

@@ -12,6 +12,7 @@ internal sealed class PortProblem
         Units = [.. units.OrderBy(unit => unit.Wishes[0].Address)];
         top = Units.SelectMany(unit => unit.Wishes).Select(wish => wish.First + wish.Count - 1).DefaultIfEmpty().Max();
         Options = [.. Units.Select(OptionsOf)];
+        Acts = [.. Units.SelectMany(unit => unit.Wishes).Select(wish => wish.Act).Distinct().Order(StringComparer.Ordinal)];
         Shared = areApart ? [.. SharedSources([.. Units.Select(unit => unit.Wishes[0])]).Where(group => group.Count > 1)] : [];
     }
 
@@ -20,6 +21,9 @@ internal sealed class PortProblem
 
     /// <summary>By unit, in the order of the row; going without comes last.</summary>
     public IReadOnlyList<IReadOnlyList<PortOption>> Options { get; }
+
+    /// <summary>In the order of their names; null, for what is up all day, comes first.</summary>
+    public IReadOnlyList<string?> Acts { get; }
 
     /// <summary>Units, by number, that are one source for several acts: at most one an act. None where such units have been made one.</summary>
     public IReadOnlyList<IReadOnlyList<int>> Shared { get; }
@@ -41,6 +45,12 @@ internal sealed class PortProblem
     /// <summary>Whether two options cannot be chosen together.</summary>
     public bool Clash(int one, PortOption option, int other, PortOption otherOption) =>
         option.Overlaps(Units[one].Count, otherOption, Units[other].Count) && Units[one].IsUpWith(Units[other]);
+
+    /// <summary>The ports that an option takes from each act that the unit is up for.</summary>
+    public IEnumerable<(string? Act, int Port)> Uses(int unit, PortOption option) =>
+        option.HasPort
+            ? Acts.Where(Units[unit].IsUpFor).SelectMany(act => Enumerable.Range(option.Start, Units[unit].Count).Select(port => (act, port)))
+            : [];
 
     /// <summary>What a choice costs, by aim.</summary>
     public long[] Weigh(IReadOnlyList<PortOption> chosen)

@@ -3,7 +3,7 @@ namespace Advance.Planning;
 /// <summary>
 /// Makes a choice of ports better, aim after aim. Nothing can cost less than each unit's cheapest option; where the choice costs just that,
 /// only the cheapest options are kept, and a unit with one option left takes its ports from all others. Only where that does not prove the
-/// choice the best is a model solved.
+/// choice the best is a model solved, of the options that prices for ports leave.
 /// </summary>
 internal sealed class PortSearch
 {
@@ -66,7 +66,7 @@ internal sealed class PortSearch
     {
         if (Costs[(int)aim] > Least(aim))
         {
-            Try(new PortModel(problem, left, limits), model => model.Minimise(aim));
+            Search(aim);
         }
 
         limits[aim] = Costs[(int)aim];
@@ -82,7 +82,28 @@ internal sealed class PortSearch
         }
     }
 
-    private void Try(PortModel model, Func<PortModel, PortModel> aim) => Chosen = aim(model).Solve(Chosen) ?? Chosen;
+    private void Search(PortAim aim)
+    {
+        if (aim == PortAim.Moved)
+        {
+            Try(left, model => model.Minimise(aim));
+            return;
+        }
+
+        // Few options can be in a choice that costs no more than the bound; mostly there is one. If not, there are more that can be in a better one.
+        var prices = PortPrices.Of(problem, left, limits, aim);
+        foreach (var most in new[] { prices.Least, Costs[(int)aim] - 1 }.Distinct())
+        {
+            if (Costs[(int)aim] > prices.Least)
+            {
+                Try(prices.Within(most), model => model.Minimise(aim));
+            }
+        }
+
+        prices.Within(Costs[(int)aim]).CopyTo(left, 0);
+    }
+
+    private void Try(IReadOnlyList<List<PortOption>> options, Func<PortModel, PortModel> aim) => Chosen = aim(new PortModel(problem, options, limits)).Solve(Chosen) ?? Chosen;
 
     private long Cheapest(PortAim aim) => left.Sum(options => options.Min(option => option.Cost(aim)));
 
@@ -125,7 +146,7 @@ internal sealed class PortSearch
             var units = Chosen[unit].Start == left[unit][0].Start ? [unit] : Next(unit);
             if (units.Count > 1 || Chosen[unit].Start != left[unit][0].Start)
             {
-                Try(new PortModel(problem, left, limits), model => model.MinimiseOrder(units));
+                Try(left, model => model.MinimiseOrder(units));
             }
 
             foreach (var settled in units)

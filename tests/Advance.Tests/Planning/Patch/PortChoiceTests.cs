@@ -9,7 +9,7 @@ public sealed class PortChoiceTests
 {
     private const int Ports = 9;
 
-    private static readonly Gen<PortCase> Cases =
+    internal static readonly Gen<PortCase> Cases =
         from first in Gen.Int[0, Ports]
         from count in Gen.Int[1, 7]
         from reserved in Gen.Int[1, Ports].Array[0, 2]
