@@ -96,6 +96,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
         Where = plan.Power.Things.FirstOrDefault(thing => thing.Address == fed.Address)?.Spot is { } spot ? cells.Of(spot) with { Tbc = fed.Device?.Place?.Doubt is null ? null : "" } : Cell.Blank,
         Lead = leads.Lead(link),
         Size = SizeOf(link),
+        Loop = LoopOf(fed),
     };
 
     private DistributionView.Row Serving(DistributionView.Row line, Circuit circuit, Link? link)
@@ -108,6 +109,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
             Where = circuit.Chain.First.Spot is { } spot ? cells.Of(spot) : Cell.Blank,
             Lead = leads.Lead(link),
             Size = SizeOf(link),
+            Loop = LoopOf(circuit.Outlet),
             Drop = voltage is null ? Cell.Blank : cells.Amount(voltage.Drop, ratio => ratio.Percent, 1),
             AtEnd = voltage is null ? Cell.Blank : cells.Amount(voltage.AtEnd, potential => potential.Volts, 1),
         };
@@ -122,8 +124,24 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
 
     private Link? LinkTo(SupplyPoint fed) => plan.Links.FirstOrDefault(link => link.Carries == LeadCells.Mains && link.To.Port.Device == fed.Name);
 
+    // What a lead carries where it lies stands behind its size.
     private Cell SizeOf(Link? link) =>
-        Cell.Of(string.Join(", ", (link is null ? null : plan.Cables.Of(link.Address))?.Leads.Select(lead => Said(lead.Cable?.Section ?? "")).Where(section => section.Length > 0).Distinct(StringComparer.Ordinal) ?? []));
+        Cell.Of(string.Join(", ", (link is null ? null : plan.Cables.Of(link.Address)) is { } run ? run.Leads.Select(lead => SizeOf(run, lead)).Where(section => section.Length > 0).Distinct(StringComparer.Ordinal) : []));
+
+    private string SizeOf(Run run, Domain.Stocks.Kind lead)
+    {
+        var size = Said(lead.Cable?.Section ?? "");
+        var carries = plan.Protection.Leads.FirstOrDefault(one => one.Run == run && one.Lead.Id == lead.Id)?.Carries.Value;
+        return size.Length == 0 || carries is not { } amperes ? size : $"{size}, carries {amperes.Amperes.ToString("0", CultureInfo.InvariantCulture)}{HardSpace}A";
+    }
+
+    private Cell LoopOf(SupplyPoint point) => plan.Protection.Faults.FirstOrDefault(way => way.Point.Address == point.Address) switch
+    {
+        null => Cell.Blank,
+        { Loop.Value: not null } way => cells.Amount(way.Loop, loop => loop.Ohms, 2),
+        { Permitted.Value: { } most } => Cell.Of($"≤{HardSpace}{most.Ohms.ToString("0.00", CultureInfo.InvariantCulture)}"),
+        _ => Cell.Blank,
+    };
 
     private static string Said(string section) => section.Replace("mm2", "mm²", StringComparison.Ordinal).Replace(' ', HardSpace);
 

@@ -37,6 +37,9 @@ public sealed record DistributionView(
         /// <summary>Of the outlet.</summary>
         public Cell Number { get; init; } = Cell.Blank;
 
+        /// <summary>The loop at its far end as worked out, or else up to how much its device opens in time.</summary>
+        public Cell Loop { get; init; } = Cell.Blank;
+
         /// <summary>Its connector.</summary>
         public Cell Outlet { get; init; } = Cell.Blank;
 

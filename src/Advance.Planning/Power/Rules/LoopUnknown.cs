@@ -23,7 +23,7 @@ internal sealed class LoopUnknown : Rule<LoopUnknown.Case>
     protected override IEnumerable<Case> Cases(Plan plan) => plan.Power.ServicesInUse.Select(point => new Case(point));
 
     protected override Said Say(Case found) => new(
-        $"{found.Point.Name}: {found.Missing} is not known: what faults do behind it cannot be judged.",
+        $"{found.Point.Name}: nobody has told {found.Missing}: what faults do behind it cannot be judged.",
         "Ask on the supply request, and measure on site before anything is energised.",
         $"{found.Missing}");
 
