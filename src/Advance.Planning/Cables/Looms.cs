@@ -1,5 +1,6 @@
 using Advance.Domain.Companies;
 using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
 
 namespace Advance.Planning;
 
@@ -13,13 +14,17 @@ internal static class Looms
     public static IReadOnlyDictionary<Address, string> Of(IReadOnlyList<RunSketch> runs, CablePolicies policies)
     {
         var looms = new Dictionary<Address, string>();
-        foreach (var alike in runs.Where(run => run.Route?.Path > policies.Near).GroupBy(run => run.Link.Carries == "mains"))
+        foreach (var alike in runs.Where(run => run.Route?.Path > policies.Near && !LiesLoose(run)).GroupBy(run => run.Link.Carries == "mains"))
         {
             Bundle([.. alike], policies, looms);
         }
 
         return looms;
     }
+
+    // What somebody laid side by side on purpose, so that it stays cool, is not tied up again.
+    private static bool LiesLoose(RunSketch run) =>
+        run.Link.Carries == "mains" && run.Route!.Ways.Any(way => way.How is { IsKnown: true, Value: LaidHow.Apart or LaidHow.OneLayer });
 
     private static void Bundle(IReadOnlyList<RunSketch> runs, CablePolicies policies, Dictionary<Address, string> looms)
     {

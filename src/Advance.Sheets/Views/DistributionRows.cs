@@ -132,7 +132,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
     {
         var size = Said(lead.Cable?.Section ?? "");
         var carries = plan.Protection.Leads.FirstOrDefault(one => one.Run == run && one.Lead.Id == lead.Id)?.Carries.Value;
-        return size.Length == 0 || carries is not { } amperes ? size : $"{size}, carries {amperes.Amperes.ToString("0", CultureInfo.InvariantCulture)}{HardSpace}A";
+        return size.Length == 0 || carries is not { } amperes ? size : $"{size} · {amperes.Amperes.ToString("0", CultureInfo.InvariantCulture)}{HardSpace}A";
     }
 
     private Cell LoopOf(SupplyPoint point) => plan.Protection.Faults.FirstOrDefault(way => way.Point.Address == point.Address) switch

@@ -37,5 +37,5 @@ internal sealed class GroupedOrCoiled : Rule<GroupedOrCoiled.Case>
     private static double Rank(LeadCapacity lead) => lead.Carries.Value is { Amperes: > 0 } carries ? lead.AtMost.Value!.Value.Amperes / carries.Amperes : double.MaxValue;
 
     internal sealed record Case(LeadCapacity Lead, int Count)
-        : Judgement(Address.Of("power") / "lies" / Lead.Place, Lead.Device?.At ?? Domain.Facts.Mark.Nowhere, Lead.AtMost.AtMost(Lead.Carries), Lead.AtMost.RestsOn.With(Lead.Carries.RestsOn));
+        : Judgement((Lead.Device?.Address ?? Address.Of("power")) / "lies" / Lead.Place, Lead.Device?.At ?? Domain.Facts.Mark.Nowhere, Lead.AtMost.AtMost(Lead.Carries), Lead.AtMost.RestsOn.With(Lead.Carries.RestsOn));
 }
