@@ -13,6 +13,9 @@ namespace Advance.Planning;
 public sealed record StatePower(
     ShowState State, Figure<UnitsNet.Power> Real, Figure<ElectricApparentPower> Apparent, Figure<UnitsNet.Power> Sure, Figure<ElectricApparentPower> Leading)
 {
+    /// <summary>The state in words: <c>sound check</c>.</summary>
+    public string StateInWords => StateShares.Word(State);
+
     /// <summary>Real over apparent power; unknown where nothing flows.</summary>
     public required Figure<double> Factor { get; init; }
 
