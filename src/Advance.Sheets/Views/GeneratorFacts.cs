@@ -51,7 +51,7 @@ internal sealed class GeneratorFacts(GeneratorPlan plan, Cells cells)
         yield return new PairView("Leading", Kilovars(power.MostLeading.Leading));
         if (plan.Uneven is { } uneven)
         {
-            yield return new PairView("Turns backward", In(Of(uneven.Unbalance!, plan.MostUneven), uneven));
+            yield return new PairView("Unbalance", In(Of(uneven.Unbalance!, plan.MostUneven), uneven));
         }
 
         yield return new PairView("All at once after a blip", plan.MostStep is { } most ? Of(plan.Restart, most) : cells.WithUnit(plan.Restart));
@@ -107,9 +107,11 @@ internal sealed class GeneratorFacts(GeneratorPlan plan, Cells cells)
 
     private static Cell In(Cell cell, StatePower state) => cell with { Text = $"{cell.Text}, {state.StateInWords}" };
 
-    private Cell Kilovars(Figure<ElectricApparentPower> figure) => cells.Amount(figure, value => (double)value.Kilovoltamperes, 1) is var cell && figure.Value is null
-        ? cell
-        : cell with { Text = $"{cell.Text} kvar" };
+    private Cell Kilovars(Figure<ElectricApparentPower> figure)
+    {
+        var cell = cells.Amount(figure, value => (double)value.Kilovoltamperes, 1);
+        return figure.Value is not { } leads ? cell : cell with { Text = leads.Voltamperes == 0 ? "none that anybody knows of" : $"{cell.Text} kvar" };
+    }
 
     private Cell Litres(Figure<Volume> figure) => cells.Amount(figure, volume => volume.Liters, 0) is var cell && figure.Value is null ? cell : cell with { Text = $"{cell.Text} l" };
 

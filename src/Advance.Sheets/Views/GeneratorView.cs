@@ -2,7 +2,7 @@ namespace Advance.Sheets.Views;
 
 /// <summary>One generator: what it is, what is asked of it, in which order it is loaded, and what it burns.</summary>
 /// <param name="Id">Of the sheet.</param>
-/// <param name="Name">Of its service.</param>
+/// <param name="Title">Of the sheet; with its service where there are several.</param>
 /// <param name="Set">What its hirer has told.</param>
 /// <param name="Earth">Earth, link, electrode, residual devices, who isolates.</param>
 /// <param name="Asked">What is asked of it.</param>
@@ -15,7 +15,7 @@ namespace Advance.Sheets.Views;
 /// <param name="RestsOn">The open questions that may move loads from one device to another.</param>
 public sealed record GeneratorView(
     string Id,
-    string Name,
+    string Title,
     IReadOnlyList<PairView> Set,
     IReadOnlyList<PairView> Earth,
     IReadOnlyList<PairView> Asked,

@@ -15,7 +15,7 @@ internal static class GeneratorViews
         var facts = new GeneratorFacts(set, cells);
         return new GeneratorView(
             $"generator-{Slug.Of(set.Service.Service!.Name)}",
-            DaySheetViews.Capital(set.Service.Name),
+            plan.Power.Generators.Count == 1 ? "Generator" : $"Generator, {set.Service.Name}",
             [.. facts.Set()],
             [.. facts.Earth()],
             [.. facts.Asked()],

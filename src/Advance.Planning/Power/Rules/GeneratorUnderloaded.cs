@@ -31,7 +31,9 @@ internal sealed class GeneratorUnderloaded : Rule<GeneratorUnderloaded.Case>
         "Hire a smaller set, or one that shares its load with a battery.",
         $"{found.Fullest.Sure.Value!.Value} of {found.Set.Engine.Value!.Value}");
 
-    private static Words HoursOf(Case found) => found.Set.Underloaded is { Value: { } time } ? $" for {time.Hours} h of its {found.Set.Spells.Sum(spell => spell.Time.Value!.Value.Hours)} h" : (Words)" all the time";
+    private static Words HoursOf(Case found) => found.Set.Underloaded is { Value: { } time } ? $" for {Tenths(time.Hours)} h of its {Tenths(found.Set.Spells.Sum(spell => spell.Time.Value!.Value.Hours))} h" : (Words)" all the time";
+
+    private static double Tenths(double hours) => Math.Round(hours, 1, MidpointRounding.AwayFromZero);
 
     private static StatePower FullestOf(GeneratorPlan set) => set.Power.States.MaxBy(state => state.Sure.Value!.Value.Watts)!;
 

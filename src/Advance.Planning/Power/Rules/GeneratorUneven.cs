@@ -24,11 +24,11 @@ internal sealed class GeneratorUneven : Rule<GeneratorUneven.Case>
 
     protected override Said Say(Case found) => found.Set.MostUneven.Value is { } most
         ? new(
-            $"{found.Set.Service.Name}: {found.Set.Uneven!.Unbalance!.Value!.Value} of its current turns backward ({StateShares.Word(found.Set.Uneven.State)}), {most} is borne.",
+            $"{found.Set.Service.Name}: unbalance {found.Set.Uneven!.Unbalance!.Value!.Value} ({StateShares.Word(found.Set.Uneven.State)}, negative over positive sequence), {most} is borne.",
             "Move loads from the full line to the others.",
             $"{found.Set.Uneven!.Unbalance!.Value!.Value} of {most}")
         : new(
-            $"{found.Set.Service.Name}: {found.Set.Uneven!.Unbalance!.Value!.Value} of its current turns backward ({StateShares.Word(found.Set.Uneven.State)}), and nobody knows what it bears.",
+            $"{found.Set.Service.Name}: unbalance {found.Set.Uneven!.Unbalance!.Value!.Value} ({StateShares.Word(found.Set.Uneven.State)}, negative over positive sequence), and nobody knows what it bears.",
             "Ask its hirer how uneven its lines may be.",
             $"unknown");
 
