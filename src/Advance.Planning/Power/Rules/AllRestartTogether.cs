@@ -1,6 +1,5 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
-using Advance.Domain.Wording;
 using Advance.Handbook;
 using UnitsNet;
 

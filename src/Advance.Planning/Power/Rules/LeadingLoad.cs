@@ -1,6 +1,5 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
-using Advance.Handbook;
 
 namespace Advance.Planning;
 
