@@ -22,6 +22,7 @@ internal static class SheetList
         ("one-line", OneLineViews.Of),
         ("distribution", DistributionViews.Of),
         ("phase-summary", PhaseSummaryViews.Of),
+        ("generator", GeneratorViews.Of),
         ("circuit-cards", CircuitCardsViews.Of),
         ("system", SystemViews.Of),
         ("drive", DriveViews.Of),

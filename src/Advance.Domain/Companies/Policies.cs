@@ -45,6 +45,21 @@ public sealed record Policies
     /// <summary><c>phase-spread</c>: largest line less the mean, in per cent of the mean.</summary>
     public double PhaseSpread { get; init; } = 20;
 
+    /// <summary><c>generator-line</c>: a line of a generator that carries more than this share of its rated current is a concern, in per cent.</summary>
+    public double GeneratorLine { get; init; } = 80;
+
+    /// <summary><c>generator-mean</c>: what a generator may give on average while it runs, in per cent of its prime power.</summary>
+    public double GeneratorMean { get; init; } = 70;
+
+    /// <summary><c>generator-least</c>: hours in which a generator gives less are counted, in per cent of its prime power.</summary>
+    public double GeneratorLeast { get; init; } = 30;
+
+    /// <summary><c>generator-fuel</c>: how much fuel is brought, in per cent of what the hours burn.</summary>
+    public double GeneratorFuel { get; init; } = 130;
+
+    /// <summary><c>generator-unbalance</c>: negative over positive sequence, in per cent, where its maker does not say.</summary>
+    public double GeneratorUnbalance { get; init; } = 15;
+
     /// <summary><c>unknown-third-harmonic</c>: of a unit whose third harmonic nobody gave, in per cent of the fundamental.</summary>
     public double UnknownThirdHarmonic { get; init; } = 60;
 

@@ -43,19 +43,25 @@ public static class PowerDepartment
         List<SupplyPoint> services = [.. tree.Services.Select(sums.PointOf)];
         List<SupplyPoint> distributions = [.. tree.Distributions.Select(sums.PointOf)];
         List<SupplyPoint> feeders = [.. distributions.SelectMany(point => point.Feeds).Where(point => point.Service is null).DistinctBy(point => point.Address)];
+        var switchOn = SwitchOnOrder.Of(circuits);
+        var powers = new ServicePowers(new NodeDraws(draws, allowed));
+        List<ServicePower> given = [.. tree.Services.Zip(services, powers.Of)];
+        List<GeneratorPlan> generators = [.. new GeneratorPlans(brief, switchOn).Of(given)];
         return new PowerPlan(
             placed.Pieces,
             placed.Things,
             [.. new PowerLinks(routes).Of(tree)],
-            [.. upstreams.Concat(services).Concat(distributions).Concat(feeders).SelectMany(point => point.Figures), .. circuits.SelectMany(circuit => circuit.Outlet.Figures), .. allowances.SelectMany(one => one.Figures)],
+            [.. upstreams.Concat(services).Concat(distributions).Concat(feeders).SelectMany(point => point.Figures), .. circuits.SelectMany(circuit => circuit.Outlet.Figures), .. allowances.SelectMany(one => one.Figures), .. InUse(given).SelectMany(one => one.Figures), .. generators.SelectMany(one => one.Figures)],
             new Choices([.. tree.Chosen.InOrder, .. circuits.Select(circuit => KeyValuePair.Create(CircuitAssembly.AddressOf(circuit.Chain), circuit.Name))]))
         {
             Upstreams = upstreams,
             Services = services,
+            Powers = given,
+            Generators = generators,
             Distributions = distributions,
             Feeders = feeders,
             Circuits = circuits,
-            SwitchOn = SwitchOnOrder.Of(circuits),
+            SwitchOn = switchOn,
             Unfed = hung.Unfed,
             GivenUp = [.. notNamed, .. hung.GivenUp],
             ToFree = hung.ToFree,
@@ -72,6 +78,9 @@ public static class PowerDepartment
     /// <summary>Works out what leads as picked carry, and whether faults are cleared.</summary>
     public static ProtectionPlan Protect(Brief brief, PowerPlan power, CablePlan cables) =>
         new(new LeadCapacities(brief, LeadUses.Of(power, cables)).All(), new FaultWays(brief, power, cables).All());
+
+    // A service on which nothing hangs gives nothing to speak of.
+    private static IEnumerable<ServicePower> InUse(IEnumerable<ServicePower> powers) => powers.Where(power => power.Service.Loads.Count + power.Service.Allowances.Count > 0);
 
     private static Circuit CircuitOf(PowerNode outlet, SupplySums sums)
     {

@@ -15,6 +15,12 @@ public sealed record PowerPlan(
     /// <summary>Services of the venue, in its order.</summary>
     public IReadOnlyList<SupplyPoint> Services { get; init; } = [];
 
+    /// <summary>Real and apparent power of each service, in the same order.</summary>
+    public IReadOnlyList<ServicePower> Powers { get; init; } = [];
+
+    /// <summary>Services that are generators and that something of the show hangs on, in the order of the venue.</summary>
+    public IReadOnlyList<GeneratorPlan> Generators { get; init; } = [];
+
     /// <summary>What several of the venue's services hang on together, in its order.</summary>
     public IReadOnlyList<SupplyPoint> Upstreams { get; init; } = [];
 

@@ -22,6 +22,11 @@ internal static class PoliciesShape
         var inrush = keys.Defaulted("unknown-inrush", Written.Current, Policies.Default.UnknownInrush, "Inrush of a unit that nobody gave one, peak.", "20 A");
         var use = Percent(keys, "circuit-use", Policies.Default.CircuitUse, "A circuit or a service that carries more of its rating is a concern.");
         var spread = Percent(keys, "phase-spread", Policies.Default.PhaseSpread, "How much more than the mean the fullest phase may carry.");
+        var generatorLine = Percent(keys, "generator-line", Policies.Default.GeneratorLine, "A line of a generator that carries more of its rated current is a concern.");
+        var generatorMean = Percent(keys, "generator-mean", Policies.Default.GeneratorMean, "What a generator may give on average while it runs, of its prime power.");
+        var generatorLeast = Percent(keys, "generator-least", Policies.Default.GeneratorLeast, "Hours in which a generator gives less of its prime power are counted.");
+        var generatorFuel = keys.Defaulted("generator-fuel", Written.Percentage, Ratio.FromPercent(Policies.Default.GeneratorFuel), "How much fuel is brought, of what the hours burn.", "130 %");
+        var generatorUnbalance = Percent(keys, "generator-unbalance", Policies.Default.GeneratorUnbalance, "How uneven the legs of a generator may be, where its maker does not say: negative over positive sequence.");
         var third = Percent(keys, "unknown-third-harmonic", Policies.Default.UnknownThirdHarmonic, "Third harmonic of a unit that nobody gave one, as a share of the fundamental.");
         var angle = keys.Defaulted("unknown-angle", Written.Angle, Policies.Default.UnknownAngle, "How far a unit may lag or lead of which neither displacement nor power factor is known.", "37 deg");
         var dropLighting = Percent(keys, "drop-lighting", Policies.Default.DropLighting, "Voltage drop allowed up to lights.");
@@ -67,6 +72,11 @@ internal static class PoliciesShape
             UnknownInrush = inrush(row),
             CircuitUse = use(row).Percent,
             PhaseSpread = spread(row).Percent,
+            GeneratorLine = generatorLine(row).Percent,
+            GeneratorMean = generatorMean(row).Percent,
+            GeneratorLeast = generatorLeast(row).Percent,
+            GeneratorFuel = generatorFuel(row).Percent,
+            GeneratorUnbalance = generatorUnbalance(row).Percent,
             UnknownThirdHarmonic = third(row).Percent,
             UnknownAngle = angle(row),
             DropLighting = dropLighting(row).Percent,

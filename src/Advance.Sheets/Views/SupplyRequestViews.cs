@@ -27,6 +27,7 @@ internal static class SupplyRequestViews
                     new PairView(Named("In use, with all", use.Leg), cells.WithUnit(use.InUse) with { Strong = true }),
                     new PairView(Named("At most, with all", use.Leg), cells.WithUnit(use.AtMost)),
                 }),
+                new PairView("Real power", RealOf(plan.Power.Powers.First(power => power.Service == point), cells)),
                 .. point.Neutral is { InUse: var neutral } ? [new PairView("Neutral, worst", cells.WithUnit(neutral.Current) with { Strong = true })] : Array.Empty<PairView>(),
                 new PairView("Started at once", cells.WithUnit(point.Inrush)),
                 new PairView("Leakage", cells.WithUnit(point.Leakage)),
@@ -38,6 +39,12 @@ internal static class SupplyRequestViews
         {
             IsRulesAsked = service.Rules is not { IsKnown: true },
         };
+    }
+
+    private static Cell RealOf(ServicePower power, Cells cells)
+    {
+        var cell = cells.WithUnit(power.Worst.Real);
+        return cell with { Text = $"{cell.Text}, {power.Worst.StateInWords}" };
     }
 
     private static SupplyRequestView.Load LoadOf(Circuit circuit, Cells cells) => new(
