@@ -39,7 +39,7 @@ internal sealed class OneLineTree(Plan plan)
         var residual = service.ResidualProtection.Is(out var trips) ? (trips.Amperes > 0 ? $"RCD {Milliamperes(trips)}" : "no RCD") : "RCD not known";
         var type = service.ResidualType is { IsKnown: true } seen ? $" type {seen.Value}" : "";
         List<string> links = service.NeutralEarthLink is { } link ? [Tagged($"N-E link {(link.Is(out var where) ? where : "not known")}", link.Doubt)] : [];
-        List<string> electrodes = service.Electrode is { } rod ? [Tagged($"electrode {(rod.Is(out var ohms) ? Cells.Amount(ohms.Ohms, 1).Text + " Ω" : "not known")}", rod.Doubt)] : [];
+        List<string> electrodes = service.Electrode is { } rod ? [Tagged($"electrode {(rod.Is(out var ohms) ? Views.Cells.Amount(ohms.Ohms, 1).Text + " Ω" : "not known")}", rod.Doubt)] : [];
         var supply = service.Supply.Is(out var arrives) ? arrives.ToString() : "supply not known";
         return new OneLineNode(
             point.Address.Text,
