@@ -55,6 +55,9 @@ public sealed record Mains(
     /// <summary>Whether people must find their way out by it, or are told to by it: exit lights, voice alarm; null where nobody says.</summary>
     public Given<bool>? IsLifeSafety { get; init; }
 
+    /// <summary>Of a distribution: whether its neutral is joined to its earth inside; null where nobody says.</summary>
+    public Given<bool>? NeutralEarthLink { get; init; }
+
     /// <summary>Whether it holds a motor that turns the other way when two lines are swapped.</summary>
     public Given<bool>? Turns { get; init; }
 

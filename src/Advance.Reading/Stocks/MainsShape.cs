@@ -28,6 +28,7 @@ internal static class MainsShape
         var needsType = keys.Open("needs-residual-type", OutletShape.ResidualType, "Of which type a residual-current device before it must be.");
         var cuts = keys.Open("cuts-phase", Written.YesNo, "Whether it dims by cutting the wave.");
         var life = keys.Open("life-safety", Written.YesNo, "Whether people find their way out by it, or are told to: exit lights, voice alarm.");
+        var linked = keys.Open("neutral-earth-link", Written.YesNo, "Of a distribution: whether its neutral is joined to its earth inside.");
         var turns = keys.Open("turns", Written.YesNo, "Whether it holds a three-phase motor, which turns the other way when two lines are swapped.");
         var loading = keys.Open("loading", Written.Percentage, "Of a distribution: how much of their ratings its circuits may carry all at once, as its maker states.");
         return row => new Mains(
@@ -51,6 +52,7 @@ internal static class MainsShape
             NeedsResidualType = needsType(row),
             CutsPhase = cuts(row),
             IsLifeSafety = life(row),
+            NeutralEarthLink = linked(row),
             SteadyPower = steady(row),
             Turns = turns(row),
             Loading = loading(row),

@@ -37,10 +37,13 @@ internal sealed class OneLineTree(Plan plan)
         var service = point.Service!;
         var earthing = service.Earthing.Is(out var system) ? system : "earthing not known";
         var residual = service.ResidualProtection.Is(out var trips) ? (trips.Amperes > 0 ? $"RCD {Milliamperes(trips)}" : "no RCD") : "RCD not known";
+        var type = service.ResidualType is { IsKnown: true } seen ? $" type {seen.Value}" : "";
+        List<string> links = service.NeutralEarthLink is { } link ? [Tagged($"N-E link {(link.Is(out var where) ? where : "not known")}", link.Doubt)] : [];
+        List<string> electrodes = service.Electrode is { } rod ? [Tagged($"electrode {(rod.Is(out var ohms) ? Views.Cells.Amount(ohms.Ohms, 1).Text + " Ω" : "not known")}", rod.Doubt)] : [];
         var supply = service.Supply.Is(out var arrives) ? arrives.ToString() : "supply not known";
         return new OneLineNode(
             point.Address.Text,
-            [point.Name, supply, point.Connector, $"in use {Or(point.Worst.InUse.Value)} of {Or(point.Limit.Value)}", Tagged(earthing, service.Earthing.Doubt), Tagged(residual, service.ResidualProtection.Doubt), "loop not known"],
+            [point.Name, supply, point.Connector, $"in use {Or(point.Worst.InUse.Value)} of {Or(point.Limit.Value)}", Tagged(earthing, service.Earthing.Doubt), .. links, .. electrodes, Tagged(residual + type, service.ResidualProtection.Doubt), "loop not known"],
             [],
             OneLineLook.Service,
             [.. Fed(point).Select(DistributionOf)]);

@@ -60,13 +60,22 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
             Outlet = Cell.Of(row.Connector),
             Leg = Cell.Of(row.Phase),
             Device = Cell.Of(row.Device),
-            Residual = row.Residual.IsKnown && !isStrip ? Cells.Amount(row.Residual.Value.Milliamperes, 0) : Cell.Blank,
+            Residual = row.Residual.IsKnown && !isStrip ? ResidualOf(row) : Cell.Blank,
         };
         var link = plan.Links.FirstOrDefault(link => link.Carries == LeadCells.Mains && link.From.Port.Device == box.Name && link.From.Port.Number == number);
         var circuit = CircuitOn(box, number);
         return fed is not null ? Feeding(Carrying(line, fed.Feeds.First(outlet => outlet.Kind == PowerNodeKind.Link || outlet.Number == number)), fed, link)
             : circuit is not null ? Serving(Carrying(line, circuit.Outlet), circuit, link)
             : line with { Feeds = Cell.Of("spare") };
+    }
+
+    // Behind the rating its type, and S for one that waits, as it stands on the device: 300 A S.
+    private static Cell ResidualOf(Domain.Stocks.OutletRow row)
+    {
+        var cell = Cells.Amount(row.Residual.Value.Milliamperes, 0);
+        var type = row.ResidualType is { IsKnown: true } said ? " " + said.Value : "";
+        var waits = row.ResidualDelay is { IsKnown: true } delay && delay.Value.Seconds > 0 ? " S" : "";
+        return cell with { Text = cell.Text + type + waits };
     }
 
     // Of the end of a loom, only the outlet that this one feeds.

@@ -16,7 +16,17 @@ internal sealed class SupplyFacts(Plan plan)
         yield return new PairView("Rules", RulesOf(service));
         yield return new PairView("Device", cells.Of(service.Rating));
         yield return new PairView("Earthing", Asked(cells.Of(service.Earthing)));
+        foreach (var pair in Earths(service))
+        {
+            yield return pair;
+        }
+
         yield return new PairView("Residual device", Asked(Residual(service)));
+        foreach (var pair in Residuals(service))
+        {
+            yield return pair;
+        }
+
         yield return new PairView("Loop at inlet", new Cell("not known, so not judged") { Verdict = Verdict.CannotBeJudged });
         if (service.Behind is { } behind)
         {
@@ -37,6 +47,43 @@ internal sealed class SupplyFacts(Plan plan)
 
     /// <summary>Whether leads of one core each feed it.</summary>
     public bool IsSinglePole(SupplyPoint point) => plan.Cables.Of(Domain.Figures.Address.Of("link") / "power" / point.Name)?.Leads.Any(lead => lead.Cable?.Cores == 1) ?? false;
+
+    // Only what somebody has said, or has asked; the rest is asked by the lines to answer on.
+    private IEnumerable<PairView> Earths(Service service)
+    {
+        if (service.NeutralEarthLink is { } link)
+        {
+            yield return new PairView("Neutral to earth", cells.Of(link));
+        }
+
+        if (service.Electrode is { } electrode)
+        {
+            yield return new PairView("Electrode", cells.Of(electrode));
+        }
+    }
+
+    private IEnumerable<PairView> Residuals(Service service)
+    {
+        if (service.ResidualType is { } type)
+        {
+            yield return new PairView("Its type", cells.Of(type));
+        }
+
+        if (service.ResidualDelay is { } delay)
+        {
+            yield return new PairView("It waits", cells.Of(delay) is var cell && delay.Is(out var waits) ? cell with { Text = $"{Cells.Amount(waits.Milliseconds, 0).Text} ms" } : cell);
+        }
+
+        if (service.IsOutdoor is { } outdoor)
+        {
+            yield return new PairView("In the open", cells.Of(outdoor) is var cell && outdoor.Is(out var isOutdoor) ? cell with { Text = isOutdoor ? "yes" : "no" } : cell);
+        }
+
+        if (service.IsolatedBy is { } isolated)
+        {
+            yield return new PairView("Switched off by", cells.Of(isolated));
+        }
+    }
 
     private Cell RulesOf(Service service)
     {

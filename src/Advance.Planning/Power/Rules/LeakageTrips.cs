@@ -1,5 +1,6 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -17,7 +18,7 @@ internal sealed class LeakageTrips : Rule<LeakageTrips.Case>
 
     public override string Cures => "Spread the units over more circuits.";
 
-    public override Publication Source { get; } = new("BS 7671: leakage up to 30 % of the rated residual current", "2018", "531.3.2", Standing.Read);
+    public override Publication Source => Bs7671.Leakage;
 
     // A device that nobody knows is asked for by another rule.
     protected override IEnumerable<Case> Cases(Plan plan) =>
@@ -32,7 +33,7 @@ internal sealed class LeakageTrips : Rule<LeakageTrips.Case>
         $"{found.Point.Leakage.Value!.Value} of {Most(found.Residual).Value!.Value}");
 
     private static Figure<ElectricCurrent> Most(Figure<ElectricCurrent> residual) =>
-        Sum.Of("leakage allowed", "I = 0.3 · n", Publication.CommonPractice).Put("n", residual).Gives(rated => rated * 0.3);
+        Sum.Of("leakage allowed", "I = 0.3 · n", Bs7671.Leakage).Put("n", residual).Gives(rated => rated * ResidualDevices.LeakageShare);
 
     internal sealed record Case(SupplyPoint Point, Figure<ElectricCurrent> Residual)
         : Judgement(Point.Address / "leakage", Point.At, Point.Leakage.AtMost(Most(Residual)), Point.Leakage.RestsOn.With(Residual.RestsOn));

@@ -1,6 +1,8 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
 using Advance.Domain.Stocks;
+using Advance.Domain.Venues;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -14,31 +16,46 @@ internal sealed class NoResidualProtection : Rule<NoResidualProtection.Case>
 
     public override bool LifeOrFuse => true;
 
-    public override string Catches => "A circuit for things that people touch has no residual-current device of 30 mA between it and the service.";
+    public override string Catches => "A circuit for things that people touch has no residual-current device of 30 mA between it and the service; in North America, one of 15 or 20 A outdoors none of the personnel class.";
 
     public override string Why => "A live case is then felt before anything trips.";
 
     public override string Cures => "Bring a distribution with 30 mA devices, or have the venue confirm and test its own.";
 
-    public override Publication Source { get; } = new("IEC 60364-4-41: 30 mA for socket-outlets up to 32 A", "", "411.3.3", Standing.Read);
+    public override Publication Source { get; } = new("IEC 60364-4-41: 30 mA for socket-outlets up to 32 A; NEC 210.8(B), 525.23 (from memory): personnel class outdoors", "", "411.3.3", Standing.Read);
 
     private const double MostForHands = 32;
+
+    private const double MostForPersonnelClass = 20;
+
+    private const double MostVoltsForPersonnelClass = 127;
 
     private static readonly Figure<ElectricCurrent> None = new(null, Domain.Facts.Doubts.None, Reason.Derived.It);
 
     private static readonly Figure<ElectricCurrent> Most = new(ElectricCurrent.FromAmperes(0.03), Domain.Facts.Doubts.None, Reason.Derived.It);
 
-    // Any device on the way will do. Where 60 Hz runs, other rules hold, with devices that trip earlier.
+    private static readonly Figure<ElectricCurrent> MostPersonnel = new(PersonnelDevices.OpensFrom, Domain.Facts.Doubts.None, Reason.Derived.It);
+
+    // Any device on the way will do.
     protected override IEnumerable<Case> Cases(Plan plan) => plan.Power.Circuits
-        .Where(circuit => IsForHands(circuit.Row) && !(circuit.Outlet.Supply?.Frequencies.Any(frequency => frequency.Hertz == 60) ?? false))
+        .Where(circuit => circuit.Outlet.Rules == WiringRules.Nec ? IsForPersonnelClass(circuit.Outlet) : IsForHands(circuit.Row))
         .GroupBy(circuit => circuit.Outlet.Device!)
-        .Select(group => group.Select(circuit => new Case(circuit, Finest(circuit))).OrderByDescending(found => Rank(found.Verdict)).First());
+        .Select(group => group.Select(circuit => new Case(circuit, Finest(circuit), MostOf(circuit))).OrderByDescending(found => Rank(found.Verdict)).First());
 
     protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
         ? new($"{found.Box}: nobody knows of a residual-current device before its outlets.", "Write residual in the stock, or residual-protection of the service.", $"unknown")
         : found.Finest.Value!.Value.Amperes == 0
-        ? new($"{found.Box}: no residual-current device before its outlets, {Most.Value!.Value} is asked for.", "Bring a distribution with 30 mA devices.", $"none")
-        : new($"{found.Box}: {found.Finest.Value!.Value} is the finest residual-current device before its outlets, {Most.Value!.Value} is asked for.", "Bring a distribution with 30 mA devices.", $"{found.Finest.Value!.Value}");
+        ? new($"{found.Box}: no residual-current device before its outlets, {found.Most.Value!.Value} is asked for.", Cure(found), $"none")
+        : new($"{found.Box}: {found.Finest.Value!.Value} is the finest residual-current device before its outlets, {found.Most.Value!.Value} is asked for.", Cure(found), $"{found.Finest.Value!.Value}");
+
+    private static string Cure(Case found) => found.Circuit.Outlet.Rules == WiringRules.Nec ? "Use outlets of the personnel class, or a lead with such a device at its plug." : "Bring a distribution with 30 mA devices.";
+
+    private static Figure<ElectricCurrent> MostOf(Circuit circuit) => circuit.Outlet.Rules == WiringRules.Nec ? MostPersonnel : Most;
+
+    // Between one line and the neutral, outdoors; a service of which nobody says that it is outdoors is taken as indoors.
+    private static bool IsForPersonnelClass(SupplyPoint outlet) => outlet.Origin?.IsOutdoor is { IsKnown: true, Value: true }
+        && outlet.Legs.Count == 1 && outlet.Supply?.Voltages[0].Least.Volts <= MostVoltsForPersonnelClass
+        && !(outlet.Limit.Value is { } limit && limit.Amperes > MostForPersonnelClass);
 
     // Larger connectors feed other boxes.
     private static bool IsForHands(OutletRow row) => !row.Rating.Is(out var rating) || rating.Amperes <= MostForHands;
@@ -56,7 +73,7 @@ internal sealed class NoResidualProtection : Rule<NoResidualProtection.Case>
         var all = circuit.Outlet.Upwards.SelectMany(Devices).ToList();
         var real = all.Where(device => device.Value is { Amperes: > 0 }).MinBy(device => device.Value!.Value.Amperes);
         var open = all.FirstOrDefault(device => device.Value is null);
-        return real is not null && real.AtMost(Most) == Verdict.Holds ? real : open ?? real ?? all.FirstOrDefault() ?? None;
+        return real is not null && real.AtMost(MostOf(circuit)) == Verdict.Holds ? real : open ?? real ?? all.FirstOrDefault() ?? None;
     }
 
     private static IEnumerable<Figure<ElectricCurrent>> Devices(SupplyPoint point)
@@ -72,11 +89,11 @@ internal sealed class NoResidualProtection : Rule<NoResidualProtection.Case>
         }
     }
 
-    private static Verdict Judge(Figure<ElectricCurrent> finest) =>
-        finest.Value is { Amperes: 0 } ? Verdict.Fails : finest.AtMost(Most);
+    private static Verdict Judge(Figure<ElectricCurrent> finest, Figure<ElectricCurrent> most) =>
+        finest.Value is { Amperes: 0 } ? Verdict.Fails : finest.AtMost(most);
 
-    internal sealed record Case(Circuit Circuit, Figure<ElectricCurrent> Finest)
-        : Judgement(Address.Of("power") / Circuit.Outlet.Device!.Name / "residual", Circuit.Outlet.At, Judge(Finest), Finest.RestsOn)
+    internal sealed record Case(Circuit Circuit, Figure<ElectricCurrent> Finest, Figure<ElectricCurrent> Most)
+        : Judgement(Address.Of("power") / Circuit.Outlet.Device!.Name / "residual", Circuit.Outlet.At, Judge(Finest, Most), Finest.RestsOn)
     {
         public string Box => Circuit.Outlet.Device!.Name;
     }
