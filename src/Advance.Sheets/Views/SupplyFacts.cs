@@ -27,7 +27,12 @@ internal sealed class SupplyFacts(Plan plan)
             yield return pair;
         }
 
-        yield return new PairView("Loop at inlet", new Cell("not known, so not judged") { Verdict = Verdict.CannotBeJudged });
+        yield return new PairView("Loop at inlet", service.LoopImpedance is { } loop ? cells.Of(loop) : new Cell("not known, so not judged") { Verdict = Verdict.CannotBeJudged });
+        if (service.FaultCurrent is { } largest)
+        {
+            yield return new PairView("Largest fault", cells.Of(largest));
+        }
+
         if (service.Behind is { } behind)
         {
             yield return new PairView("Runs through", cells.Of(behind));

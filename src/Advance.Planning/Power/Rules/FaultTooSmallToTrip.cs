@@ -1,7 +1,5 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
-using Advance.Domain.Venues;
-using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -23,15 +21,7 @@ internal sealed class FaultTooSmallToTrip : Rule<FaultTooSmallToTrip.Case>
 
     public override Publication Source { get; } = new("IEC 60364-5-55: generating sets", "", "551", Standing.FromMemory);
 
-    // The largest device behind a set that nothing else protects: one finding for the set.
-    protected override IEnumerable<Case> Cases(Plan plan) =>
-        from point in plan.Power.ServicesInUse
-        where point.Service!.Generator is not null
-        let sustained = Sustained(point, point.Service!.Generator!)
-        let devices = plan.Protection.Faults.Where(way => way.Point.Root == point && way is { Device: not null, Residual: null }).Select(way => way.Device!).DistinctBy(device => device.Address)
-            .Select(device => (Device: device, Operating: FaultDevice.Operating(device))).ToList()
-        select devices.Count == 0 ? new Case(point, point, sustained, null)
-            : devices.MaxBy(one => one.Operating.Value?.Amperes ?? double.MaxValue) is var worst ? new Case(point, worst.Device, sustained, worst.Operating) : null!;
+    protected override IEnumerable<Case> Cases(Plan plan) => plan.Power.Generators.Select(set => CaseOf(plan, set));
 
     protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
         ? new($"{found.Point.Name}: nobody knows what opens {found.Device.Name}, which has no residual-current device.", "Write the type of the device, or give it a residual-current device.", $"unknown")
@@ -40,12 +30,16 @@ internal sealed class FaultTooSmallToTrip : Rule<FaultTooSmallToTrip.Case>
             "Residual-current devices on every circuit, smaller devices or type B, or a larger set.",
             $"{found.Sustained.Value!.Value} of {found.Operating!.Value!.Value}");
 
-    // Three times its rated current where its maker is not asked yet; some sets collapse.
-    private static Figure<ElectricCurrent> Sustained(SupplyPoint point, Generator set) => set.Sustained is { IsKnown: true } given ? Figure.From(given)
-        : Sum.Of($"{point.Name}, sustained fault current, assumed", "I = k · In", Bs7671.LoopImpedance)
-            .Put("k", new Figure<double>(Generators.AssumedSustained, Domain.Facts.Doubts.None, Reason.Derived.It))
-            .Put("In", point.Limit)
-            .Gives((times, rated) => rated * times);
+    // The largest device behind a set that no residual-current device helps: one finding for the set.
+    private static Case CaseOf(Plan plan, GeneratorPlan set)
+    {
+        var (worst, operating) = plan.Protection.Faults
+            .Where(way => way.Point.Root.Address == set.Service.Address && way is { Device: not null, Residual: null })
+            .Select(way => (way.Device, Operating: (Figure<ElectricCurrent>?)FaultDevice.Operating(way.Device)))
+            .OrderByDescending(one => one.Operating!.Value?.Amperes ?? double.MaxValue)
+            .FirstOrDefault();
+        return new Case(set.Service, worst ?? set.Service, set.Sustained, operating);
+    }
 
     private static Verdict Judge(Figure<ElectricCurrent>? operating, Figure<ElectricCurrent> sustained) => operating is null ? Verdict.Holds : operating.AtMost(sustained);
 
