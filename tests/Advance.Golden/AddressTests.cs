@@ -54,8 +54,8 @@ public sealed partial class AddressTests
         var (amount, unit, half) = Read(printed);
         var (truth, _, _) = Read(Number().Match(Precisely.Say(stated.Value)));
 
-        // A column without units is in the plan's own unit, or in thousandths of it.
-        return Near(amount, truth, half) || (unit.Length == 0 && Near(amount / 1000, truth, half / 1000));
+        // A column without units is in the plan's own unit, in thousandths or in thousands of it.
+        return Near(amount, truth, half) || (unit.Length == 0 && (Near(amount / 1000, truth, half / 1000) || Near(amount * 1000, truth, half * 1000)));
     }
 
     private static bool Near(double printed, double truth, double half) => Math.Abs(printed - truth) <= half + (1e-5 * Math.Abs(truth));
@@ -69,6 +69,9 @@ public sealed partial class AddressTests
         {
             "mA" or "ms" or "mΩ" => 1e-3,
             "min" => 60,
+            "h" => 3600,
+            "kW" or "kVA" or "kvar" or "kA" => 1e3,
+            "l" => 1e-3,
             _ => 1,
         };
         var decimals = digits.Contains('.', StringComparison.Ordinal) ? digits.Length - digits.IndexOf('.', StringComparison.Ordinal) - 1 : 0;

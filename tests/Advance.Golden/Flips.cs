@@ -9,9 +9,9 @@ internal static class Flips
         ["acts / The Threshers / inputs / 12 / from"] = ("act TBC", "shop TBC"),
         ["stage / downstage-edge"] = ("6 m US of hall door line TBC", "7.5 m US of hall door line TBC"),
         ["key-for-load-out"] = ("TBC venue", "Ada Pell TBC venue"),
-        ["services / A / earthing"] = ("TN-S TBC", "TT TBC"),
+        ["services / A / earthing"] = ("TN-S TBC", "TN-C-S TBC"),
         ["services / A / residual-protection"] = ("TBC venue", "100 mA TBC venue"),
-        ["services / B / earthing"] = ("TN-S TBC", "TT TBC"),
+        ["services / B / earthing"] = ("TN-S TBC", "TN-C-S TBC"),
         ["services / B / behind"] = ("at 96 dB(A) TBC", "at 90 dB(A) TBC"),
         ["safety / hospital"] = ("TBC venue", "Ambling General TBC venue"),
     };

@@ -98,7 +98,18 @@ public sealed class PageQualityTests
         }
     }
 
-    private static int Length(IReadOnlyList<Inline> text) => text.OfType<Text>().Sum(piece => piece.Value.Length);
+    // Of its longest line.
+    private static int Length(IReadOnlyList<Inline> text)
+    {
+        var (longest, line) = (0, 0);
+        foreach (var piece in text)
+        {
+            line = piece is LineBreak ? 0 : line + (piece is Text words ? words.Value.Length : 0);
+            longest = Math.Max(longest, line);
+        }
+
+        return longest;
+    }
 
     private static DocumentLayout LaidOut(string gig)
     {

@@ -41,6 +41,7 @@ public sealed class Speech
     public string Say(object value) => value switch
     {
         string text => text,
+        bool isSo => isSo ? "yes" : "no",
         Words words => Say(words),
         int or long or char => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{value}"),
         double number => Numbers.Plain(number, 3),

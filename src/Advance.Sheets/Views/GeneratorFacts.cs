@@ -110,7 +110,7 @@ internal sealed class GeneratorFacts(GeneratorPlan plan, Cells cells)
     private Cell Kilovars(Figure<ElectricApparentPower> figure)
     {
         var cell = cells.Amount(figure, value => (double)value.Kilovoltamperes, 1);
-        return figure.Value is not { } leads ? cell : cell with { Text = leads.Voltamperes == 0 ? "none that anybody knows of" : $"{cell.Text} kvar" };
+        return figure.Value is not { } leads ? cell : leads.Voltamperes == 0 ? cell with { Text = "none that anybody knows of", Address = null } : cell with { Text = $"{cell.Text} kvar" };
     }
 
     private Cell Litres(Figure<Volume> figure) => cells.Amount(figure, volume => volume.Liters, 0) is var cell && figure.Value is null ? cell : cell with { Text = $"{cell.Text} l" };

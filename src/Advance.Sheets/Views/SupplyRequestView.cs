@@ -3,7 +3,8 @@ namespace Advance.Sheets.Views;
 /// <summary>What is asked of those who give the mains.</summary>
 /// <param name="Services">Each that the show hangs on.</param>
 /// <param name="MeetsAnother">Whether several are used on one stage.</param>
-public sealed record SupplyRequestView(IReadOnlyList<SupplyRequestView.Service> Services, bool MeetsAnother)
+/// <param name="EarthsJoined">How the earths of several are joined, or kept from each other; blank where nobody says.</param>
+public sealed record SupplyRequestView(IReadOnlyList<SupplyRequestView.Service> Services, bool MeetsAnother, Cell EarthsJoined)
 {
     /// <summary>One service.</summary>
     /// <param name="Name">As the venue calls it.</param>

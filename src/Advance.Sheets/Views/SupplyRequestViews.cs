@@ -9,7 +9,7 @@ internal static class SupplyRequestViews
     public static SupplyRequestView? Of(Plan plan)
     {
         var services = plan.Power.ServicesInUse.ToList();
-        return services.Count > 0 ? new SupplyRequestView([.. services.Select(point => ServiceOf(point, plan))], services.Count > 1) : null;
+        return services.Count > 0 ? new SupplyRequestView([.. services.Select(point => ServiceOf(point, plan))], services.Count > 1, services.Count > 1 ? new Cells(plan).Of(plan.Brief.Gig.Power.EarthsJoined) : Cell.Blank) : null;
     }
 
     private static SupplyRequestView.Service ServiceOf(SupplyPoint point, Plan plan)

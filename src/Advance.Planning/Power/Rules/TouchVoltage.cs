@@ -40,7 +40,7 @@ internal sealed class TouchVoltage : Rule<TouchVoltage.Case>
     private static Case CaseOf(SupplyPoint point, Circuit circuit)
     {
         var finest = ResidualDevice.Above(circuit.Outlet).Select(device => device.Rating).MinBy(rating => rating.Value!.Value.Amperes);
-        var electrode = point.Service!.Electrode is { } given ? Figure.From(given) : new Figure<ElectricResistance>(null, Doubts.Of(new Doubt($"service {point.Service.Name} / electrode", point.Service.At, LeftOut: true)), Reason.Derived.It);
+        var electrode = point.Service!.Electrode is { } given ? Figure.From(given) : new Figure<ElectricResistance>(null, Doubts.None, Reason.Derived.It);
         var volts = Sum.Of($"{circuit.Name}, voltage on its metal in a fault", "U = R · n", Bs7671.EarthElectrode)
             .Put("R", electrode)
             .Put("n", finest ?? new Figure<ElectricCurrent>(null, Doubts.Of(point.Service.ResidualProtection.Doubt), Reason.Derived.It))
