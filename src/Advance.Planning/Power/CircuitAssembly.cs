@@ -73,9 +73,18 @@ internal sealed class CircuitAssembly
 
         return new CircuitHanging([.. chains.Where((_, index) => taken[index] is null).Select(chain => new UnfedChain(chain, ReasonOf(chain)))], [.. GivenUp(taken)], answer.IsProven, answer.Gap)
         {
+            Costly = CostlyOf(problem, answer),
             ToFree = [.. CircuitPins.ToFree(problem, answer).Select(wish => chains[wish].Row!)],
         };
     }
+
+    private CostlyCircuits? CostlyOf(CircuitProblem problem, CircuitAnswer answer)
+    {
+        var (pins, use) = CircuitPins.Costly(problem, answer);
+        return pins.Count == 0 ? null : new CostlyCircuits([.. pins.Select(wish => chains[wish].Row!).OrderBy(row => row.At.Line)], PerMille(answer.Score.Use + CircuitScore.Comfortable), PerMille(use));
+    }
+
+    private static Ratio PerMille(int value) => Ratio.FromPercent(value / 10.0);
 
     // What is hung first gets the first outlets, so that a wedge more moves no stack.
     private static int Importance(PowerChain chain) => chain.First switch

@@ -11,4 +11,7 @@ internal sealed record CircuitHanging(IReadOnlyList<UnfedChain> Unfed, IReadOnly
 {
     /// <summary>Circuits fixed by hand; were they free, everything would have an outlet and nothing carried too much. Empty where that is so, or would not help.</summary>
     public IReadOnlyList<CircuitRow> ToFree { get; init; } = [];
+
+    /// <summary>Circuits fixed by hand on what is fullest, which need not be so full were they free; null where none cost so much.</summary>
+    public CostlyCircuits? Costly { get; init; }
 }

@@ -65,6 +65,7 @@ public static class PowerDepartment
             Unfed = hung.Unfed,
             GivenUp = [.. notNamed, .. hung.GivenUp],
             ToFree = hung.ToFree,
+            Costly = hung.Costly,
             Allowances = allowances,
             Faults = tree.Faults,
             IsProven = hung.IsProven,

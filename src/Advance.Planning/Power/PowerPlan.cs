@@ -51,6 +51,9 @@ public sealed record PowerPlan(
     /// </summary>
     public IReadOnlyList<CircuitRow> ToFree { get; init; } = [];
 
+    /// <summary>Circuits fixed by hand that make the fullest rating fuller than it need be; null where none cost so much.</summary>
+    public CostlyCircuits? Costly { get; init; }
+
     /// <summary>What is counted for kit that is not chosen yet, in the order written.</summary>
     public IReadOnlyList<PowerAllowance> Allowances { get; init; } = [];
 

@@ -40,6 +40,33 @@ public sealed class CircuitPinsTests
         Assert.Equal([0], CircuitPins.ToFree(problem, CircuitSolver.Solve(problem)));
     }
 
+    [Fact]
+    public void What_is_called_costly_is_so_by_an_answer_that_exists() => CircuitProblems.Any.Sample(
+        problem =>
+        {
+            var answer = CircuitSolver.Solve(problem);
+            var (pins, use) = CircuitPins.Costly(problem, answer);
+            if (pins.Count > 0)
+            {
+                var freed = problem with { Wishes = [.. problem.Wishes.Select((wish, index) => pins.Contains(index) ? wish with { IsFixed = false } : wish)] };
+                var best = CircuitScore.Of(freed, CircuitProblems.TryAll(freed));
+                Assert.True(use <= answer.Score.Use + CircuitScore.Comfortable - 50);
+                Assert.True(best.CompareHead(answer.Score) < 0 || best.Use + CircuitScore.Comfortable <= use);
+                Assert.All(pins, pin => Assert.True(problem.Wishes[pin].IsFixed));
+            }
+        },
+        iter: 200);
+
+    [Fact]
+    public void Two_fixed_on_one_strip_cost_what_outlets_of_their_own_would_save()
+    {
+        CircuitWish Wish() => new(1, [700], CircuitEarth.Free, [new(0, 0, Keeps: true), new(1, 0, Keeps: false)], IsFixed: true);
+        var problem = new CircuitProblem([Wish(), Wish()], [new CircuitGroup(2, 1600, [0], 0), new CircuitGroup(2, 1600, [], 0)], [new CircuitNode(1600, [0])], 1);
+        var (pins, use) = CircuitPins.Costly(problem, CircuitSolver.Solve(problem));
+        Assert.Equal([0, 1], pins);
+        Assert.Equal(CircuitScore.Comfortable, use);
+    }
+
     private static IEnumerable<int> Fixed(CircuitProblem problem) => Enumerable.Range(0, problem.Wishes.Count).Where(wish => problem.Wishes[wish].IsFixed);
 
     private static bool IsGood(CircuitProblem problem, IReadOnlyList<int> freed)
