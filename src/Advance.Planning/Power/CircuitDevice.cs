@@ -1,4 +1,5 @@
 using Advance.Domain.Figures;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -23,7 +24,7 @@ internal static class CircuitDevice
 
     /// <summary>Inrush as a peak in 10 mA; null where nobody knows the type of the breaker.</summary>
     public static int? InrushOf(PowerNode node) =>
-        node.Row is { Device.Length: > 0, Rating.IsKnown: true } row && Times(row.Device[0]) is var times and > 0 ? Down(row.Rating.Value.Amperes * times * Math.Sqrt(2) / Current) : null;
+        node.Row is { Rating.IsKnown: true } row && Breakers.TypeOf(row.Device) is { } type ? Down(row.Rating.Value.Amperes * Breakers.HoldsBelow(type) * Math.Sqrt(2) / Current) : null;
 
     /// <summary>Leakage of loads, rounded up; what is unknown is asked for by a rule.</summary>
     public static int LeakageOf(PowerChain chain) => chain.Loads.Sum(load => load.Leakage.Value is { } one ? Up(one.Amperes / Leakage) : 0);
@@ -40,12 +41,4 @@ internal static class CircuitDevice
     private static int Up(double value) => (int)Math.Ceiling(value - Hair);
 
     private static int Down(double value) => (int)Math.Floor(value + Hair);
-
-    private static int Times(char type) => type switch
-    {
-        'B' => 3,
-        'C' => 5,
-        'D' => 10,
-        _ => 0,
-    };
 }

@@ -1,5 +1,6 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -21,9 +22,9 @@ internal sealed class InrushTrips : Rule<InrushTrips.Case>
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from point in plan.Power.Feeders.Concat(plan.Power.Circuits.Select(circuit => circuit.Outlet))
-        let times = Times(point.Row?.Device ?? "")
-        where times > 0 && point.Row!.Rating.IsKnown && point.Loads.Count > 0
-        select new Case(point, RmsOf(point), Threshold(point, times));
+        let type = Breakers.TypeOf(point.Row?.Device ?? "")
+        where type is not null && point.Row!.Rating.IsKnown && point.Loads.Count > 0
+        select new Case(point, RmsOf(point), Threshold(point, Breakers.HoldsBelow(type!.Value)));
 
     protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
         ? new($"{found.Point.Name}: nobody knows what all on it draw when they start.", "Write inrush in the stock.", $"unknown")
@@ -31,14 +32,6 @@ internal sealed class InrushTrips : Rule<InrushTrips.Case>
             $"{found.Point.Name}: {found.Rms.Value!.Value} when all start at once, and {found.Point.Row!.Device} may open from {found.Most.Value!.Value}.",
             "Switch on one after the other, a breaker of type C or D, or fewer units on the circuit.",
             $"{found.Rms.Value!.Value} of {found.Most.Value!.Value}");
-
-    private static int Times(string device) => device.Length == 0 ? 0 : device[0] switch
-    {
-        'B' => 3,
-        'C' => 5,
-        'D' => 10,
-        _ => 0,
-    };
 
     private static Figure<ElectricCurrent> Threshold(SupplyPoint point, int times) =>
         Sum.Of($"{point.Name}, lowest instantaneous tripping", "I = k · n", Publication.CommonPractice)
