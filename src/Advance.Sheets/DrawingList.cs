@@ -17,7 +17,7 @@ internal static class DrawingList
         new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),
         new Drawing("system", ["stack"], told => System(plan, told)),
         new Drawing("signal-diagram", ["part"], told => Signal(plan, told)),
-        new Drawing("one-line", ["first", "count"], told => OneLine(plan, told)),
+        new Drawing("one-line", ["first", "count", "room"], told => OneLine(plan, told)),
     ];
 
     private static Scene? Stage(Plan plan, IReadOnlyDictionary<string, string> told)
@@ -44,5 +44,7 @@ internal static class DrawingList
 
     private static Scene? OneLine(Plan plan, IReadOnlyDictionary<string, string> told) =>
         int.TryParse(told.GetValueOrDefault("first", ""), NumberStyles.None, CultureInfo.InvariantCulture, out var first)
-        && int.TryParse(told.GetValueOrDefault("count", ""), NumberStyles.None, CultureInfo.InvariantCulture, out var count) ? OneLineDrawing.Draw(plan, first, count) : null;
+        && int.TryParse(told.GetValueOrDefault("count", ""), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+            ? OneLineDrawing.Draw(plan, told.GetValueOrDefault("room", "") == "large" ? OneLineRoom.Large : OneLineRoom.Small, first, count)
+            : null;
 }

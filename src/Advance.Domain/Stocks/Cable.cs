@@ -22,6 +22,9 @@ public sealed record Cable(
     /// <summary>Of a mains cable, the temperature its insulation bears, 60, 75 or 90 °C; null where nobody says, and then it is taken as 60.</summary>
     public Given<Temperature>? Insulation { get; init; }
 
+    /// <summary>Of a mains cable that stays on its drum where it is too long, how it is wound on it; null for one that is coiled by hand.</summary>
+    public Given<CableDrum>? Drum { get; init; }
+
     /// <summary>Of a mains cable, the size of its earth where that is not the size of its lines; empty where it is.</summary>
     public string EarthSection { get; init; } = "";
 }

@@ -10,6 +10,7 @@ internal static class Paging
     private const long Page = 1_000_000_000;
     private const long LoneStrip = 400;
     private const long PartedGroup = 60;
+    private const long PartedRow = 700;
     private const long Elsewhere = 10;
     private const long EmptyPage = 800;
     private const long NearlyEmptyLast = 900;
@@ -75,7 +76,7 @@ internal static class Paging
             return 0;
         }
 
-        var cost = strips[last].KeepsNext ? BrokenRule : 0;
+        var cost = strips[last].KeepsNext ? BrokenRule : strips[last].IsInside ? PartedRow : 0;
         var empty = Math.Max(0, free) / (double)height;
         cost += (long)(EmptyPage * empty * empty);
         if (next.Group == 0 || next.Group != strips[last].Group)

@@ -41,7 +41,8 @@ internal static class PairsSetter
         })];
     }
 
-    private static Strip SetSide(Pairs pairs, int columns, int free, int gap, Room room)
+    /// <summary>Null where a column would be narrower than a word in it that cannot be parted.</summary>
+    private static Strip? SetSide(Pairs pairs, int columns, int free, int gap, Room room)
     {
         // First as if all columns were alike, to find where to part them; then each as wide as its own words ask for.
         var heights = Measure(pairs.Items, free / columns, room).ConvertAll(p => p.Height);
@@ -52,7 +53,12 @@ internal static class PairsSetter
         }
 
         var most = parts.ConvertAll(p => Wish(p, room)).ToArray();
-        var least = Array.ConvertAll(most, m => Math.Min(m, free / parts.Count * 3 / 4));
+        var least = parts.Select((part, i) => Math.Max(Math.Min(most[i], free / parts.Count * 3 / 4), Needs(part, room))).ToArray();
+        if (least.Sum() > free)
+        {
+            return null;
+        }
+
         var widths = ColumnWidths.Share([], least, most, free);
         var marks = new List<Mark>();
         var (x, tallest) = (0, 0);
@@ -84,6 +90,14 @@ internal static class PairsSetter
 
         // The name takes two fifths at most, so the whole has to be wide enough for that, too.
         return Math.Max(name + room.Scale.ColumnGap + text, name * 5 / 2) + 10;
+    }
+
+    /// <summary>The width at which no word is cut.</summary>
+    private static int Needs(IReadOnlyList<Pair> items, Room room)
+    {
+        var text = items.Max(pair => room.Composer.Compose(pair.Text, room.Composer.Body).Least) + room.Scale.ColumnGap + 10;
+        var name = items.Max(pair => room.Composer.Compose(pair.Name, room.Composer.Body).Most);
+        return Math.Min(name + text, text * 5 / 3);
     }
 
     private static List<SetPair> Measure(IReadOnlyList<Pair> items, int width, Room room)

@@ -15,6 +15,9 @@ internal sealed class Strip(int height, List<Mark> marks)
     /// <summary>True when the next strip stands on the same page if at all possible.</summary>
     public bool KeepsNext { get; set; }
 
+    /// <summary>True when what belongs to one thing is parted where a page ends after it: so only where that spares a page.</summary>
+    public bool IsInside { get; set; }
+
     /// <summary>True when it begins a page.</summary>
     public bool BeginsPage { get; set; }
 

@@ -48,7 +48,8 @@ internal sealed class TableStrips(SetTable set, Grid grid, Room room)
         {
             var next = i + 1 < members.Length ? members[i + 1].Row : null;
             var strip = rows.Set(members[i], i > 0 ? members[i - 1].Row : null, next, heads, number, index++, count);
-            strip.KeepsNext = members[i].Row.JoinsNext || next?.Kind == RowKind.Sub || (i == 0 && next is not null);
+            strip.KeepsNext = members[i].Row.JoinsNext || (next?.Kind == RowKind.Sub && !MayPart(members, i)) || (i == 0 && next is not null);
+            strip.IsInside = next?.Kind == RowKind.Sub;
             strips.Add(strip);
         }
 
@@ -58,6 +59,11 @@ internal sealed class TableStrips(SetTable set, Grid grid, Room room)
             strips[Math.Min(before, strips.Count - 1)].Marks.Insert(0, new AnchorMark(0, id));
         }
     }
+
+    // Of a row and those that belong to it, two stay on each side.
+    private static bool MayPart(SetRow[] members, int after) => IsSub(members, after) && IsSub(members, after + 1) && IsSub(members, after + 2);
+
+    private static bool IsSub(SetRow[] members, int at) => at >= 0 && at < members.Length && members[at].Row.Kind == RowKind.Sub;
 
     private void AddFoot()
     {

@@ -30,13 +30,14 @@ internal sealed class OneLineDrawing
 
     /// <summary>Draws it.</summary>
     /// <param name="plan">The plan.</param>
+    /// <param name="room">What a page holds.</param>
     /// <param name="first">The first end that is drawn, from 0 on.</param>
     /// <param name="count">How many.</param>
-    public static Scene Draw(Plan plan, int first, int count)
+    public static Scene Draw(Plan plan, OneLineRoom room, int first, int count)
     {
         var drawing = new OneLineDrawing();
         var row = 0.0;
-        foreach (var tree in OneLineTree.Part(OneLineParts.Of(plan), first, count))
+        foreach (var tree in OneLineTree.Part(OneLineParts.Of(plan, room), first, count))
         {
             drawing.Measure([tree]);
             drawing.Place(tree, 0, row);
@@ -88,7 +89,12 @@ internal sealed class OneLineDrawing
     private static double WidthOf(OneLineNode node)
     {
         var words = node.Lines.Select((line, index) => line.Length * (index == 0 ? StrongLetter : Letter)).Max();
-        return node.Looks is OneLineLook.Device or OneLineLook.Outlet ? Math.Max(Switch, words) + Inset : words + (2 * Inset);
+        return node.Looks switch
+        {
+            OneLineLook.Device => Math.Max((node.Lines[0].Length * StrongLetter) + Switch, words) + Inset,
+            OneLineLook.Outlet => Math.Max(Switch, words) + Inset,
+            _ => words + (2 * Inset),
+        };
     }
 
     private static double HeightOf(OneLineNode node) => (node.Lines.Count * LineHeight) + Inset;
@@ -124,9 +130,11 @@ internal sealed class OneLineDrawing
         switch (node.Looks)
         {
             case OneLineLook.Device:
-                boxes.Add(new Line(new Point(left, y), new Point(left + Switch - 0.6, y - 1.6)));
-                boxes.Add(new Circle(new Point(left + Switch, y), 0.5) { Fill = Fill.Black });
-                boxes.Add(Words(new Point(left + 0.4, y - 2.7), node.Lines[0], TextStyle.Strong));
+                var right = left + widths[depth];
+                lines.Add(new Line(new Point(left, y), new Point(right - Switch, y)));
+                boxes.Add(new Line(new Point(right - Switch, y), new Point(right - 0.6, y - 1.6)));
+                boxes.Add(new Circle(new Point(right, y), 0.5) { Fill = Fill.Black });
+                boxes.Add(Words(new Point(left + 0.4, y - 1.9), node.Lines[0], TextStyle.Strong));
                 boxes.Add(Words(new Point(left + 0.4, y + 1.9), node.Lines[1], TextStyle.Quiet));
                 break;
             case OneLineLook.Outlet:
@@ -162,7 +170,7 @@ internal sealed class OneLineDrawing
             return;
         }
 
-        var from = Left(depth) + (node.Looks is OneLineLook.Device or OneLineLook.Outlet ? Switch : widths[depth]);
+        var from = Left(depth) + (node.Looks == OneLineLook.Outlet ? Switch : widths[depth]);
         var bar = Left(depth) + widths[depth] + (Lead / 2);
         lines.Add(new Line(new Point(from, middle * Row), new Point(bar, middle * Row)));
         if (rows.Count > 1)

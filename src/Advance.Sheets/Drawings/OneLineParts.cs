@@ -8,23 +8,20 @@ namespace Advance.Sheets.Drawings;
 /// </summary>
 internal static class OneLineParts
 {
-    // In mm: A4 across, less its edges.
-    private const double Widest = 260;
-
-    /// <summary>All of them, from the first service on, each followed by what was cut off it.</summary>
-    public static IReadOnlyList<OneLineNode> Of(Plan plan) => [.. new OneLineTree(plan).All().SelectMany(Narrow)];
+    /// <summary>All of them as they fit on a page, from the first service on, each followed by what was cut off it.</summary>
+    public static IReadOnlyList<OneLineNode> Of(Plan plan, OneLineRoom room) => [.. new OneLineTree(plan).All().SelectMany(tree => Narrow(tree, room.Wide))];
 
     /// <summary>A tree that is narrow enough, and after it what was cut off.</summary>
-    internal static IEnumerable<OneLineNode> Narrow(OneLineNode tree)
+    internal static IEnumerable<OneLineNode> Narrow(OneLineNode tree, double widest)
     {
         var apart = new List<OneLineNode>();
-        while (OneLineDrawing.WidthOf([tree]) > Widest && CutOf(tree) is { } cut)
+        while (OneLineDrawing.WidthOf([tree]) > widest && CutOf(tree) is { } cut)
         {
             tree = Replace(tree, cut.Box, cut.Box with { Lines = [cut.Box.Lines[0], "drawn apart"], Children = [] });
             apart.Add(new OneLineNode($"{cut.Feed.Id}/apart", [cut.Feed.Name], [], OneLineLook.Distribution, [cut.Box]));
         }
 
-        return apart.SelectMany(Narrow).Prepend(tree);
+        return apart.SelectMany(part => Narrow(part, widest)).Prepend(tree);
     }
 
     // On the longest way, the second distribution that something hangs on: the first stays with what feeds it.

@@ -1,5 +1,7 @@
+using System.Globalization;
 using Advance.Domain.Figures;
 using Advance.Domain.Stocks;
+using Advance.Domain.Venues;
 using Advance.Domain.Wording;
 using Advance.Planning;
 
@@ -43,7 +45,7 @@ internal sealed class OneLineTree(Plan plan)
         var supply = service.Supply.Is(out var arrives) ? arrives.ToString() : "supply not known";
         return new OneLineNode(
             point.Address.Text,
-            [point.Name, supply, point.Connector, $"in use {Or(point.Worst.InUse.Value)} of {Or(point.Limit.Value)}", Tagged(earthing, service.Earthing.Doubt), .. links, .. electrodes, Tagged(residual + type, service.ResidualProtection.Doubt), "loop not known"],
+            [point.Name, supply, point.Connector, .. Device(service), $"in use {Or(point.Worst.InUse.Value)} of {Or(point.Limit.Value)}", Tagged(earthing, service.Earthing.Doubt), .. links, .. electrodes, Tagged(residual + type, service.ResidualProtection.Doubt), .. Faults(service), .. Isolated(service)],
             [],
             OneLineLook.Service,
             [.. Fed(point).Select(DistributionOf)]);
@@ -55,7 +57,7 @@ internal sealed class OneLineTree(Plan plan)
         var hasDevices = HasDevices(point);
         return new OneLineNode(
             point.Address.Text,
-            hasDevices ? [point.Name, point.Connector, $"in use {Or(use.InUse.Value)}", $"at most {Or(use.AtMost.Value)}"] : [point.Name],
+            hasDevices ? [point.Name, point.Connector, $"in use {Or(use.InUse.Value)} of {Or(point.Limit.Value)}", $"at most {Or(use.AtMost.Value)}", .. Loop(point)] : [point.Name],
             LeadTo(point.Name),
             OneLineLook.Distribution,
             [.. Outlets(point)]);
@@ -92,10 +94,34 @@ internal sealed class OneLineTree(Plan plan)
 
     private OneLineNode LoadOf(Circuit circuit) => new(
         circuit.Chain.Address.Text + "/end",
-        [circuit.Chain.Name, $"{Or(circuit.Use.InUse.Value)} of {Or(circuit.Outlet.Limit.Value)}"],
+        [circuit.Chain.Name, string.Join(" · ", Loop(circuit.Outlet).Prepend($"{Or(circuit.Use.InUse.Value)} of {Or(circuit.Outlet.Limit.Value)}"))],
         LeadTo(circuit.Chain.First.Name),
         OneLineLook.Load,
         []);
+
+    private static IEnumerable<string> Device(Service service) => service.Device is { } device && device.Is(out var kind)
+        ? [Tagged(service.Breaks is { IsKnown: true } breaks ? $"{kind}, breaks {Numbers.Plain(breaks.Value.Kiloamperes, 1)} kA" : kind, device.Doubt)]
+        : [];
+
+    private static IEnumerable<string> Faults(Service service)
+    {
+        yield return service.LoopImpedance is { } loop && loop.Is(out var ohms) ? Tagged($"loop {Numbers.Plain(ohms.Ohms, 2)} Ω", loop.Doubt) : "loop not known";
+        if (service.FaultCurrent is { } fault && fault.Is(out var largest))
+        {
+            yield return Tagged($"fault to {Numbers.Plain(largest.Kiloamperes, 1)} kA", fault.Doubt);
+        }
+    }
+
+    private static IEnumerable<string> Isolated(Service service) =>
+        service.IsolatedBy is { } who && who.Is(out var name) ? [Tagged($"off: {name}", who.Doubt)] : [];
+
+    // The loop that was worked out and what a fault may draw, or else up to which loop its device opens in time.
+    private IEnumerable<string> Loop(SupplyPoint point) => plan.Protection.Faults.FirstOrDefault(way => way.Point.Address == point.Address) switch
+    {
+        { Loop.Value: { } loop } way => [$"loop {Numbers.Plain(loop.Ohms, 2)} Ω", .. way.Largest.Value is { } most ? [$"fault to {Numbers.Plain(most.Kiloamperes, 1)} kA"] : Array.Empty<string>()],
+        { Permitted.Value: { } most } => [$"loop ≤ {most.Ohms.ToString("0.00", CultureInfo.InvariantCulture)} Ω"],
+        _ => [],
+    };
 
     private IReadOnlyList<string> LeadTo(string name) => plan.Cables.Of(Address.Of("link") / "power" / name) is { Leads.Count: > 0 } run
         ? [run.Label, $"{string.Join("+", run.Leads.Select(Length))} {(speech.Units == UnitSystem.Metric ? "m" : "ft")} · {Together(run, Size)}"]

@@ -17,7 +17,29 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
         box.FedBy is not { Service: null } || box.DeviceKind is not { } kind || kind.Outlets.Any(row => row.Device.Length > 0);
 
     /// <summary>Every outlet, in order.</summary>
-    public IEnumerable<DistributionView.Row> Of(SupplyPoint box) => Of(box, isStrip: false);
+    public IEnumerable<DistributionView.Row> Of(SupplyPoint box) => Together(Of(box, isStrip: false));
+
+    // Spare outlets of one kind that lie side by side take one row.
+    private static List<DistributionView.Row> Together(IEnumerable<DistributionView.Row> rows)
+    {
+        var together = new List<DistributionView.Row>();
+        foreach (var row in rows)
+        {
+            if (together.Count > 0 && row.IsSpare && together[^1] is { IsSpare: true } before && Kind(before) == Kind(row))
+            {
+                var first = before.Number.Text.Split('–')[0];
+                var leg = before.Leg.Text.Split('–')[0];
+                together[^1] = before with { Number = Cell.Of($"{first}–{row.Number.Text}"), Leg = leg == row.Leg.Text ? row.Leg : Cell.Of($"{leg}–{row.Leg.Text}") };
+                continue;
+            }
+
+            together.Add(row);
+        }
+
+        return together;
+    }
+
+    private static DistributionView.Row Kind(DistributionView.Row row) => row with { Name = "", Number = Cell.Blank, Leg = Cell.Blank };
 
     /// <summary>The strips behind it that have no sheet of their own, further strips behind them included.</summary>
     public IEnumerable<SupplyPoint> StripsBehind(SupplyPoint box) => plan.Power.Distributions
@@ -32,14 +54,15 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
         foreach (var (row, number) in Outlets(box).Where(one => only is null || one.Number == only))
         {
             var fed = FedBy(box, number);
+            var carries = RowOf(box, row, number, fed, isStrip);
             if (!isStrip || fed is not null || CircuitOn(box, number) is not null)
             {
-                yield return RowOf(box, row, number, fed, isStrip);
+                yield return carries;
             }
 
             foreach (var line in fed is null || HasOwnSheet(fed) ? [] : Of(fed, isStrip: true, OnLoom(fed, number)))
             {
-                yield return line;
+                yield return Shorter(line, carries);
             }
         }
 
@@ -48,6 +71,13 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
             yield return Feeding(Carrying(new DistributionView.Row(fed.FedBy!.Name, isStrip) with { Number = Cell.Of("link"), Outlet = Cell.Of(fed.FedBy.Connector) }, fed.FedBy), fed, LinkTo(fed));
         }
     }
+
+    // What is the same as of the outlet that feeds the strip is not said again.
+    private static DistributionView.Row Shorter(DistributionView.Row line, DistributionView.Row carries) => line with
+    {
+        Size = line.Size == carries.Size ? Cell.Blank : line.Size,
+        Loop = line.Loop == carries.Loop ? Cell.Blank : line.Loop,
+    };
 
     private static IEnumerable<(Domain.Stocks.OutletRow Row, int Number)> Outlets(SupplyPoint box) =>
         (box.DeviceKind?.Outlets ?? []).SelectMany(row => Enumerable.Range(row.Numbers.First, row.Numbers.Count).Select(number => (row, number)));
@@ -66,7 +96,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
         var circuit = CircuitOn(box, number);
         return fed is not null ? Feeding(Carrying(line, fed.Feeds.First(outlet => outlet.Kind == PowerNodeKind.Link || outlet.Number == number)), fed, link)
             : circuit is not null ? Serving(Carrying(line, circuit.Outlet), circuit, link)
-            : line with { Feeds = Cell.Of("spare") };
+            : line with { Feeds = Cell.Of("spare"), IsSpare = true };
     }
 
     // Behind the rating its type, and S for one that waits, as it stands on the device: 300 A S.

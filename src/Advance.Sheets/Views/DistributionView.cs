@@ -29,12 +29,18 @@ public sealed record DistributionView(
     bool MeetsAnother,
     Cell RestsOn)
 {
+    /// <summary>What carries it and is itself spoken of, on the sheets before this one; blank where nothing is.</summary>
+    public Cell Before { get; init; } = Cell.Blank;
+
     /// <summary>One outlet.</summary>
     /// <param name="Name">On paper: <c>PD1 outlet 3</c>.</param>
     /// <param name="IsStrip">Whether it is an outlet of a strip, which has no device of its own.</param>
     public sealed record Row(string Name, bool IsStrip)
     {
-        /// <summary>Of the outlet.</summary>
+        /// <summary>Whether nothing hangs on it.</summary>
+        public bool IsSpare { get; init; }
+
+        /// <summary>Of the outlet, or of the first and the last of several spare ones.</summary>
         public Cell Number { get; init; } = Cell.Blank;
 
         /// <summary>The loop at its far end as worked out, or else up to how much its device opens in time.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Advance.Domain.Findings;
 using Advance.Domain.Venues;
 using Advance.Domain.Wording;
 using Advance.Handbook;
@@ -44,14 +45,32 @@ internal sealed class DistributionViews
             [.. Facts(box)],
             [.. rows.Of(box)],
             [.. Totals(box, strips)],
-            FindingViews.Heavy(plan, finding => box.Upwards.Concat(strips).Any(point => FindingViews.IsAt(finding, point.Address.Text))),
+            FindingViews.Heavy(plan, finding => IsAbout(finding, Ours(box, strips))),
             cells.LengthUnit,
             Share(plan.Brief.Company.Policies.CircuitUse / 100),
             outlets.Any(row => row.Device.Length > 0),
             box.Legs.Count > 1,
             facts.IsSinglePole(box) ? [.. ConductorColours.Of(box.Legs.Count, box.Rules == WiringRules.Nec).Select(core => new PairView(core.Conductor, Cell.Of(core.Colour)))] : [],
             plan.Power.ServicesInUse.Skip(1).Any(),
-            Cells.Head(plan.Power.RestsOn.With(plan.Cables.RestsOn)));
+            Cells.Head(plan.Power.RestsOn.With(plan.Cables.RestsOn)))
+        {
+            Before = Before(box, strips),
+        };
+    }
+
+    // The first box behind a service has that, too; what is said of boxes before a later one stands on their sheets.
+    private static IEnumerable<SupplyPoint> Ours(SupplyPoint box, IEnumerable<SupplyPoint> strips) =>
+        box.FedBy is { Service: not null } service ? strips.Prepend(box).Append(service) : strips.Prepend(box);
+
+    private static bool IsAbout(Finding finding, IEnumerable<SupplyPoint> points) => points.Any(point => FindingViews.IsAt(finding, point.Address.Text));
+
+    private Cell Before(SupplyPoint box, IReadOnlyList<SupplyPoint> strips)
+    {
+        HashSet<string> here = [.. Ours(box, strips).Select(point => point.Address.Text)];
+        var names = box.Upwards.Where(point => !here.Contains(point.Address.Text))
+            .Where(point => plan.Findings.Any(finding => finding is { Severity: >= Severity.Concern, Accepted: null } && FindingViews.IsAt(finding, point.Address.Text)))
+            .Select(point => point.Name);
+        return Cell.Of(string.Join(", ", names));
     }
 
     private IEnumerable<PairView> Facts(SupplyPoint box)
@@ -59,13 +78,13 @@ internal sealed class DistributionViews
         yield return new PairView("Stands", box.Device is { } device ? cells.Of(device.Place) : Cell.Blank);
         yield return new PairView("Fed from", box.FedBy is { } feed ? Cell.Of(feed.Name) : new Cell("nothing") { Verdict = Paper.Tree.Verdict.Fails });
         yield return new PairView("Feeder", leads.Lead(plan.Links.FirstOrDefault(link => link.Carries == LeadCells.Mains && link.To.Port.Device == box.Name)));
-        foreach (var fact in box.Origin is { } service ? facts.Of(service) : [])
+        var source = box.Upwards.Last();
+        foreach (var fact in box.FedBy is { Service: { } service } ? facts.Of(service) : facts.Before(box))
         {
             yield return fact;
         }
 
-        var source = box.Upwards.Last();
-        foreach (var use in source.Service is null ? [] : source.Legs)
+        foreach (var use in box.FedBy is { Service: not null } ? source.Legs : [])
         {
             yield return new PairView(use.Leg.Length > 0 ? $"{source.Name} {use.Leg}, with all" : $"{source.Name}, with all", cells.WithUnit(use.InUse) with { Strong = true });
         }

@@ -19,6 +19,36 @@ internal static class QuestionWords
         ["downstage-edge"] = "where is the downstage edge?",
         ["earthing"] = "how is it earthed: TN-S, TN-C-S or TT?",
         ["residual-protection"] = "which residual-current device protects it, how many mA?",
+        ["neutral-earth-link"] = "where are neutral and earth joined, the one place?",
+        ["loop-impedance"] = "what is the loop impedance at its outlet, measured?",
+        ["fault-current"] = "how much may a fault draw there, in kA?",
+        ["electrode"] = "how many ohms has its earth electrode, measured?",
+        ["device"] = "which protective device is it, and of which curve?",
+        ["breaks"] = "how many kA can its device break?",
+        ["residual-type"] = "of which type is its residual-current device: AC, A, F or B?",
+        ["residual-delay"] = "how long does its residual-current device wait, in ms?",
+        ["outdoor"] = "does what hangs on it stand in the open?",
+        ["isolated-by"] = "who switches it off, and how?",
+        ["rules"] = "whose wiring rules hold, IEC or NEC?",
+        ["drop-used"] = "how many per cent of the voltage are lost before it?",
+        ["earths-joined"] = "are their earths one, and how many ohms lie between them, measured?",
+        ["to"] = "where does its bonding conductor go?",
+        ["in-use"] = "how much does it draw?",
+        ["drum"] = "how is it wound on its drum?",
+        ["how"] = "how do leads lie in it?",
+        ["air"] = "how hot does the air get there?",
+        ["cover-factor"] = "how much does covered cable still carry there?",
+        ["engine"] = "how many kW does the engine give?",
+        ["derating"] = "how much of it is left in this heat and height?",
+        ["step"] = "how much may it take at once?",
+        ["sustained"] = "how many amperes does it hold into a fault, and for how long?",
+        ["leading"] = "how much leading load does it bear?",
+        ["unbalance"] = "how uneven may its lines be?",
+        ["tank"] = "how many litres does its tank hold?",
+        ["fuel"] = "how much does it burn at which load?",
+        ["fuel-at"] = "how full does it come?",
+        ["noise"] = "how loud is it at 7 m?",
+        ["second-set"] = "is there a second set, and how soon is it there?",
         ["rating"] = "how many amperes does it give?",
         ["supply"] = "which voltage, how many phases?",
         ["connector"] = "which connector does it have?",
@@ -86,10 +116,12 @@ internal static class QuestionWords
         ["extras"] = "",
         ["days"] = "day",
         ["always-live"] = "input",
+        ["bonds"] = "bond of",
+        ["shared-with"] = "shared with",
     };
 
     // Chapters of a file: their keys stand alone.
-    private static readonly string[] Chapters = ["safety", "welfare", "rules", "sound", "power", "lighting", "hall", "crew"];
+    private static readonly string[] Chapters = ["safety", "welfare", "rules", "sound", "power", "lighting", "hall", "crew", "generator"];
 
     /// <summary><c>The Threshers, input 12 (Fiddle): who brings it?</c></summary>
     public static string Of(Doubt doubt, Plan plan) => Of(doubt, Known(doubt, plan));

@@ -12,9 +12,8 @@ internal sealed class SupplyFacts(Plan plan)
     /// <summary>In the order in which an electrician asks.</summary>
     public IEnumerable<PairView> Of(Service service)
     {
-        yield return new PairView("Supply", cells.Of(service.Supply));
-        yield return new PairView("Rules", RulesOf(service));
-        yield return new PairView("Device", cells.Of(service.Rating));
+        yield return new PairView("Supply", SupplyOf(service));
+        yield return new PairView("Device", DeviceOf(service));
         yield return new PairView("Earthing", Asked(cells.Of(service.Earthing)));
         foreach (var pair in Earths(service))
         {
@@ -22,9 +21,14 @@ internal sealed class SupplyFacts(Plan plan)
         }
 
         yield return new PairView("Residual device", Asked(Residual(service)));
-        foreach (var pair in Residuals(service))
+        if (service.IsOutdoor is { IsKnown: true } outdoor)
         {
-            yield return pair;
+            yield return new PairView("In the open", cells.Of(outdoor) with { Text = outdoor.Value ? "yes" : "no" });
+        }
+
+        if (service.IsolatedBy is { } isolated)
+        {
+            yield return new PairView("Switched off by", cells.Of(isolated));
         }
 
         yield return new PairView("Loop at inlet", service.LoopImpedance is { } loop ? cells.Of(loop) : new Cell("not known, so not judged") { Verdict = Verdict.CannotBeJudged });
@@ -50,6 +54,23 @@ internal sealed class SupplyFacts(Plan plan)
         }
     }
 
+    /// <summary>Of a box behind another: what opens before it, and how the supply far up is earthed.</summary>
+    public IEnumerable<PairView> Before(SupplyPoint box)
+    {
+        var opens = box.FedBy?.Protection;
+        yield return new PairView("Opened by", Cell.Of(opens is null ? "nothing that is known" : opens.Row is { } row ? $"{opens.Name}, {row.Device}" : opens.Name));
+        if (box.Upwards.Select(point => point.Row).FirstOrDefault(row => row is { Residual.IsKnown: true } && row.Residual.Value.Amperes > 0) is { } trips)
+        {
+            yield return new PairView("Residual device", Cell.Of($"{Cells.Amount(trips.Residual.Value.Milliamperes, 0).Text} mA before it"));
+        }
+
+        if (box.Origin is { } service)
+        {
+            yield return new PairView("Supply", cells.Of(service.Supply));
+            yield return new PairView("Earthing", Asked(cells.Of(service.Earthing)));
+        }
+    }
+
     /// <summary>Whether leads of one core each feed it.</summary>
     public bool IsSinglePole(SupplyPoint point) => plan.Cables.Of(Domain.Figures.Address.Of("link") / "power" / point.Name)?.Leads.Any(lead => lead.Cable?.Cores == 1) ?? false;
 
@@ -67,40 +88,34 @@ internal sealed class SupplyFacts(Plan plan)
         }
     }
 
-    private IEnumerable<PairView> Residuals(Service service)
+    // Its kind and curve where they are known, and what it can break.
+    private Cell DeviceOf(Service service)
     {
-        if (service.ResidualType is { } type)
-        {
-            yield return new PairView("Its type", cells.Of(type));
-        }
-
-        if (service.ResidualDelay is { } delay)
-        {
-            yield return new PairView("It waits", cells.Of(delay) is var cell && delay.Is(out var waits) ? cell with { Text = $"{Cells.Amount(waits.Milliseconds, 0).Text} ms" } : cell);
-        }
-
-        if (service.IsOutdoor is { } outdoor)
-        {
-            yield return new PairView("In the open", cells.Of(outdoor) is var cell && outdoor.Is(out var isOutdoor) ? cell with { Text = isOutdoor ? "yes" : "no" } : cell);
-        }
-
-        if (service.IsolatedBy is { } isolated)
-        {
-            yield return new PairView("Switched off by", cells.Of(isolated));
-        }
+        var cell = service.Device is { } device ? cells.Of(device) : cells.Of(service.Rating);
+        return service.Breaks is { } breaks ? cell with { Text = $"{cell.Text}, breaks {cells.Of(breaks).Text}", Tbc = cell.Tbc ?? cells.Of(breaks).Tbc } : cell;
     }
 
-    private Cell RulesOf(Service service)
+    private Cell SupplyOf(Service service)
     {
+        var cell = cells.Of(service.Supply);
         var rules = plan.Power.Services.First(point => point.Service == service).Rules;
-        var cell = Cell.Of(rules switch { null => "not known", WiringRules.Nec => "NEC", _ => "IEC" });
-        return service.Rules is { IsKnown: true } || rules is null ? cell : cell with { Text = $"{cell.Text}, from its voltage" };
+        var from = service.Rules is { IsKnown: true } ? "" : ", from its voltage";
+        return cell with { Text = $"{cell.Text}, {(rules switch { null => "rules not known", WiringRules.Nec => "NEC" + from, _ => "IEC" + from })}" };
     }
 
-    // Always in mA, as it stands on the device.
-    private Cell Residual(Service service) => cells.Of(service.ResidualProtection) is var cell && service.ResidualProtection.Is(out var trips)
-        ? cell with { Text = $"{Cells.Amount(trips.Milliamperes, 0).Text} mA" }
-        : cell;
+    // As it stands on the device: mA, type, and how long it waits.
+    private Cell Residual(Service service)
+    {
+        var cell = cells.Of(service.ResidualProtection);
+        if (!service.ResidualProtection.Is(out var trips))
+        {
+            return cell;
+        }
+
+        var type = service.ResidualType is { IsKnown: true } seen ? $", type {seen.Value}" : "";
+        var waits = service.ResidualDelay is { IsKnown: true } delay ? $", waits {Cells.Amount(delay.Value.Milliseconds, 0).Text} ms" : "";
+        return cell with { Text = $"{Cells.Amount(trips.Milliamperes, 0).Text} mA{type}{waits}" };
+    }
 
     private static Cell Asked(Cell cell) => cell.Text.Length == 0 ? cell with { Text = "not known", Verdict = Verdict.CannotBeJudged } : cell;
 }

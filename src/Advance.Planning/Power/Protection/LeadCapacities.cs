@@ -47,7 +47,7 @@ internal sealed class LeadCapacities
     {
         var tabulated = TabulatedCapacity.Of(lead, use.Loaded, use.Point.Rules);
         var bare = Sum.Of($"{use.Run.Label}, {lead.Id}, alone", "I = It · Ca", Bs7671.Table4B1).Put("It", tabulated).Put("Ca", AirFactor(use, lead)).Gives((table, air) => table * air);
-        var taken = Taken(use).OrderBy(one => one.Factor.Value ?? 0).ToList();
+        var taken = Taken(use, lead).OrderBy(one => one.Factor.Value ?? 0).ToList();
         var harmonics = HarmonicFactor(use, lead);
         var carries = Sum.Of($"{use.Run.Label}, {lead.Id}, as it lies", "Iz = I · C · Ch", Bs7671.Table4C1)
             .Put("I", bare)
@@ -61,14 +61,18 @@ internal sealed class LeadCapacities
     private static Figure<double> One => new(1, Doubts.None, Reason.Derived.It);
 
     // Along its way a lead is as warm as in the worst place on it: the factors of several places do not add up.
-    private IEnumerable<(Figure<double> Factor, string Words, string Place)> Taken(LeadUse use)
+    private IEnumerable<(Figure<double> Factor, string Words, string Place)> Taken(LeadUse use, Kind lead)
     {
         foreach (var group in groups[use])
         {
             yield return (group.Factor(use.Point.Rules), $"{group.Circuits} loaded circuits {group.How}", group.Name);
         }
 
-        if (use.Run.Surplus.Value is { } surplus && (int)(surplus.Meters / Turn) is var turns and > 1)
+        if (lead.Cable!.Drum is { } drum && use.Run.Surplus.Value is { Meters: > 0 })
+        {
+            yield return (OnDrum(lead, drum), "left on its drum", $"the drum of {use.Run.Label}");
+        }
+        else if (use.Run.Surplus.Value is { } surplus && (int)(surplus.Meters / Turn) is var turns and > 1)
         {
             yield return (Coiled(use.Run, Math.Min(turns, MostTurns)), $"{turns} turns coiled", $"the coil of {use.Run.Label}");
         }
@@ -78,6 +82,18 @@ internal sealed class LeadCapacities
         Sum.Of($"{run.Label}, what is left over coiled in {turns} turns, each like a circuit beside the others", "Cc = c", Bs7671.Table4C1)
             .Put("c", new Figure<double>(Grouping.Bunched(turns), run.Surplus.RestsOn, Reason.Derived.It))
             .Gives(factor => factor);
+
+    private static Figure<double> OnDrum(Kind lead, Given<CableDrum> drum) =>
+        Sum.Of($"{lead.Id}, left on its drum", "Cc = c", Bs7671.Drums)
+            .Put("c", new Figure<double>(drum.IsKnown ? FactorOf(drum.Value) : null, Doubts.Of(drum.Doubt), new Reason.Fixed(drum.At)))
+            .Gives(factor => factor);
+
+    private static double? FactorOf(CableDrum drum) => drum switch
+    {
+        CableDrum.Radial => Drums.Radial(isVentilated: false),
+        CableDrum.RadialVentilated => Drums.Radial(isVentilated: true),
+        _ => Drums.Cylindrical(drum - CableDrum.OneLayer + 1),
+    };
 
     private Figure<double> AirFactor(LeadUse use, Kind lead)
     {

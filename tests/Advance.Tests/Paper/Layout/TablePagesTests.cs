@@ -44,6 +44,15 @@ public sealed class TablePagesTests
             Sketch([new RowGroup([Row("r1"), Row("r2"), Row("r3"), Row("with") with { Kind = RowKind.Sub }])]));
 
     [Fact]
+    public void Many_companions_are_parted_from_their_row_where_that_spares_a_page() =>
+        Assert.Equal(
+            """
+            page 1: head, r1, r2, a
+            page 2: (head), b, c, r3
+            """.ReplaceLineEndings("\n"),
+            Sketch([new RowGroup([Row("r1"), Row("r2"), Companion("a"), Companion("b"), Companion("c"), Row("r3")])]));
+
+    [Fact]
     public void Joined_rows_are_not_parted() =>
         Assert.Equal(
             """
@@ -119,6 +128,8 @@ public sealed class TablePagesTests
 
     /// <summary>A row so tall that three of them, but not four, stand on an A4 page under a head.</summary>
     private static Row Row(string name) => Tall(name, 16);
+
+    private static Row Companion(string name) => Row(name) with { Kind = RowKind.Sub };
 
     private static Row Tall(string name, int lines)
     {

@@ -70,6 +70,22 @@ public sealed class ProtectionTests
         Assert.Equal(25 * new[] { 0.54, 0.52, 0.50, 0.45, 0.45 }[turns - 7], lead.Carries.Value!.Value.Amperes, Near);
     }
 
+    // BS 7671 table 4F1A to 4F3A, note on drums: a kettle's 15 A of 25 A hold on a radial drum, not on four layers.
+    [Theory]
+    [InlineData("radial", 0.75, false)]
+    [InlineData("\"radial, ventilated\"", 0.85, false)]
+    [InlineData("1 layer", 0.85, false)]
+    [InlineData("2 layers", 0.65, false)]
+    [InlineData("3 layers", 0.45, true)]
+    [InlineData("4 layers", 0.35, true)]
+    public void Left_on_its_drum_a_lead_carries_what_the_drum_allows(string drum, double factor, bool tooMuch)
+    {
+        var plan = Plan(Lamp.Replace("lamp,", "kettle,", StringComparison.Ordinal), drum: drum);
+        var lead = LeadOf(plan, "PD1-1");
+        Assert.Equal(25 * factor, lead.Carries.Value!.Value.Amperes, Near);
+        Assert.Equal(tooMuch, plan.Findings.Any(finding => finding.Rule == "power/grouped-or-coiled" && finding.Says.ToString()!.Contains("PD1-1", StringComparison.Ordinal)));
+    }
+
     // Kettles of 15 A on leads that lie in one way: table 4C1 for two and three circuits, until 25 A become less than 15.
     [Theory]
     [InlineData(1, 1, false)]
@@ -110,18 +126,21 @@ public sealed class ProtectionTests
 
         """;
 
+    private static string OnDrum(string stock, string drum) =>
+        drum.Length == 0 ? stock : stock.Replace("    length: 20 m\n", $"    length: 20 m\n    drum: {drum}\n", StringComparison.Ordinal);
+
     private static double Loop(string place, string before) =>
         Plan($"hall: {{things: [{{name: Lamp, item: lamp, place: {place}}}]}}\n", "venue-loop.yaml", before).Protection.Faults.Single(way => way.Name == "PD1 outlet 1").Loop.Value!.Value.Ohms;
 
     private static LeadCapacity LeadOf(Plan plan, string label) => plan.Protection.Leads.Single(lead => lead.Run.Label == label);
 
-    private static Plan Plan(string gig, string venue = "venue.yaml", string before = "")
+    private static Plan Plan(string gig, string venue = "venue.yaml", string before = "", string drum = "")
     {
         var folder = Path.Combine(RuleCase.Folder, "shop-power");
         const string Power = "power: {services: {A: {place: US 1 m}}, distributions: {PD1: {item: distro-4, place: USC, fed-by: service A}, PD2: {item: distro-4, place: USC, fed-by: service A}}}\n";
         var door = MemoryDoor.Of(
             ("gig.yaml", $"gig: Leads\nday: Sat 12 Sep 2026\nstock: stock.yaml\nvenue: {venue}\n{before}stage: {{size: 6 x 4 m, height: 0 m above floor}}\n{Power}{gig}"),
-            ("stock.yaml", File.ReadAllText(Path.Combine(folder, "stock.yaml"))),
+            ("stock.yaml", OnDrum(File.ReadAllText(Path.Combine(folder, "stock.yaml")), drum)),
             ("company-joins.yaml", File.ReadAllText(Path.Combine(folder, "company-joins.yaml"))),
             (venue, File.ReadAllText(Path.Combine(folder, venue))));
         var read = BriefReader.Read(door, "gig.yaml");

@@ -26,7 +26,7 @@ public sealed class OneLineTests
     {
         var tree = Linked(12);
         Assert.True(OneLineDrawing.WidthOf([tree]) > 2 * PaperAcross);
-        var parts = OneLineParts.Narrow(tree).ToList();
+        var parts = OneLineParts.Narrow(tree, OneLineRoom.Small.Wide).ToList();
         Assert.All(parts, part => Assert.InRange(OneLineDrawing.WidthOf([part]), 0, PaperAcross));
         Assert.Equal(Loads(tree), parts.SelectMany(Loads));
         Assert.All(parts.Skip(1), part => Assert.EndsWith(" link", part.Lines[0], StringComparison.Ordinal));

@@ -14,6 +14,8 @@ public sealed class QuestionWordsTests
 
     [Theory]
     [InlineData("services / A / residual-protection", "Service A: which residual-current device protects it, how many mA?")]
+    [InlineData("services / generator / generator / step", "Service generator: how much may it take at once?")]
+    [InlineData("power / bonds / truss T1 / to", "Bond of truss T1: where does its bonding conductor go?")]
     [InlineData("key-for-load-out", "Who holds the key for the load-out?")]
     [InlineData("safety / hospital", "Which hospital is the nearest that takes emergencies?")]
     [InlineData("acts / Copper Lane / mixes / 3 / with", "Copper Lane, mix 3: wedge or in-ears?")]
