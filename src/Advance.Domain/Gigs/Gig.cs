@@ -63,6 +63,9 @@ public sealed record Gig
     /// <summary>Fixtures and where they are.</summary>
     public Lighting Lighting { get; init; } = Lighting.None;
 
+    /// <summary>What hangs.</summary>
+    public Rigging Rigging { get; init; } = Rigging.None;
+
     /// <summary>Named ways that cables take.</summary>
     public IReadOnlyList<CableWay> CableWays { get; init; } = [];
 

@@ -25,6 +25,9 @@ public sealed record Cable(
     /// <summary>Of a mains cable that stays on its drum where it is too long, how it is wound on it; null for one that is coiled by hand.</summary>
     public Given<CableDrum>? Drum { get; init; }
 
+    /// <summary>How heavy it is, by length; null where nobody says.</summary>
+    public Given<LinearDensity>? WeightPerLength { get; init; }
+
     /// <summary>Of a mains cable, the size of its earth where that is not the size of its lines; empty where it is.</summary>
     public string EarthSection { get; init; } = "";
 }

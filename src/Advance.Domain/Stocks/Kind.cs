@@ -79,6 +79,15 @@ public sealed record Kind
     /// <summary>The faces it joins, for a joint.</summary>
     public Joint? Joint { get; init; }
 
+    /// <summary>A truss section's own facts.</summary>
+    public Truss? Truss { get; init; }
+
+    /// <summary>A hoist's own facts.</summary>
+    public Hoist? Hoist { get; init; }
+
+    /// <summary>Of a part that bears, its own facts.</summary>
+    public LiftingGear? Lifting { get; init; }
+
     /// <summary>A cable's own facts.</summary>
     public Cable? Cable { get; init; }
 

@@ -10,4 +10,23 @@ namespace Advance.Domain.Venues;
 /// <param name="Height">Of the steel above floor.</param>
 /// <param name="Limit">What it may carry, straight down.</param>
 /// <param name="At">Where it was written.</param>
-public sealed record RoofPoint(string Name, Given<Place> Place, Given<Length> Height, Given<Mass> Limit, Mark At);
+public sealed record RoofPoint(string Name, Given<Place> Place, Given<Length> Height, Given<Mass> Limit, Mark At)
+{
+    /// <summary>What it may be pulled sideways; null where nobody says, and then it bears straight down alone.</summary>
+    public Given<Mass>? Sideways { get; init; }
+
+    /// <summary>The beam it is on; null where nobody says.</summary>
+    public Given<string>? Beam { get; init; }
+
+    /// <summary>How far along that beam it is; null where nobody says.</summary>
+    public Given<Length>? Along { get; init; }
+
+    /// <summary>Whether its limit is for what moves, dynamic factor and all; without it the limit is for what hangs at rest.</summary>
+    public bool IsForMoving { get; init; }
+
+    /// <summary>How far it gives, per load; null where nobody says, and then it is taken as stiff.</summary>
+    public Given<ForcePerLength>? Stiffness { get; init; }
+
+    /// <summary>Who rated it, and when; null where nobody says.</summary>
+    public Given<string>? RatedBy { get; init; }
+}

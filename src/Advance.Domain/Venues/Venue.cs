@@ -36,6 +36,12 @@ public sealed record Venue
     /// <summary>Points in the roof that may carry load.</summary>
     public Given<IReadOnlyList<RoofPoint>> RoofPoints { get; init; }
 
+    /// <summary>Beams that points hang on, in the order written.</summary>
+    public IReadOnlyList<RoofBeam> RoofBeams { get; init; } = [];
+
+    /// <summary>What the whole roof may carry; null where nobody says.</summary>
+    public Given<UnitsNet.Mass>? RoofLimit { get; init; }
+
     /// <summary>Supplies, in the order written.</summary>
     public IReadOnlyList<Service> Services { get; init; } = [];
 

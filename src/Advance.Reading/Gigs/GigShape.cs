@@ -44,6 +44,7 @@ internal static class GigShape
         var network = keys.Optional("network", NetworkShape.It, "The network that units with a control port are on; without it as the company says.");
         var power = keys.Defaulted("power", PowerShape.It, Power.None, "Distributions and circuits.", "worked out");
         var lighting = keys.Defaulted("lighting", LightingShape.It, Lighting.None, "Fixtures and where they are.", "none");
+        var rigging = keys.Defaulted("rigging", RiggingShape.It, Rigging.None, "What hangs: trusses, bridles, and what trusses carry.", "nothing");
         var ways = keys.Any("cable-ways", Written.Things(CableWayShape.It), "Ways that cables take, by name.");
         var crew = keys.Defaulted("crew", CrewShape.It, Crew.None, "Hands and meals.", "nothing");
         var trucks = keys.Any("trucks", Written.Things(TruckShape.It), "What it all travels in, by name.");
@@ -72,6 +73,7 @@ internal static class GigShape
             Network = network(row),
             Power = power(row),
             Lighting = lighting(row),
+            Rigging = rigging(row),
             CableWays = ways(row),
             Crew = crew(row),
             Trucks = trucks(row),

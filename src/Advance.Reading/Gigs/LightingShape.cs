@@ -10,7 +10,7 @@ internal static class LightingShape
     public static readonly RecordShape<Position> Position = new("position", "A stand, pipe or truss that carries fixtures.", keys =>
     {
         var sides = keys.Optional("sides", Written.Sides, "SR SL makes a mirrored pair.");
-        var place = keys.Asked("place", Written.Place, "Where it is; of a pair, each one.");
+        var place = keys.Asked("place", Written.Place, "Where it is; of a pair, each one. At a truss of the rigging, that truss is it, with its trim and length.");
         var item = keys.Open("item", Written.Name, "What carries; left out where it is in the house.");
         var trim = keys.Open("trim", Written.Height, "How high.");
         var length = keys.Open("length", Written.Length, "How long a pipe or truss is; fixtures are spread along it.");

@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using UnitsNet;
 
 namespace Advance.Reading.Phrases;
@@ -38,6 +39,18 @@ internal static class Quantities
 
     public static readonly Phrase<Force> Force = QuantityPhrase.Of(
         "force", UnitKinds.Force, amount => UnitsNet.Force.FromNewtons(amount), false, "5 kN", "1100 lbf");
+
+    public static readonly Phrase<Mass> Load = QuantityPhrase.Of(
+        "load", UnitKinds.Load, amount => Mass.FromKilograms(amount), false, "500 kg", "5 kN", "1100 lb");
+
+    public static readonly Phrase<Torque> Moment = QuantityPhrase.Of(
+        "moment", UnitKinds.Moment, amount => Torque.FromNewtonMeters(amount), false, "12.5 kN m", "9000 lbf ft");
+
+    public static readonly Phrase<BendingStiffness> BendingStiffness = QuantityPhrase.Of(
+        "bending-stiffness", UnitKinds.BendingStiffness, amount => new BendingStiffness(amount), false, "1200 kN m2");
+
+    public static readonly Phrase<ForcePerLength> Stiffness = QuantityPhrase.Of(
+        "stiffness", UnitKinds.Stiffness, amount => ForcePerLength.FromNewtonsPerMeter(amount), false, "250 kN/m");
 
     public static readonly Phrase<Pressure> AreaLoad = QuantityPhrase.Of(
         "area-load", UnitKinds.AreaLoad, amount => Pressure.FromPascals(amount), false, "5 kN/m2", "500 kg/m²", "100 lb/ft2");

@@ -49,6 +49,18 @@ internal static class UnitKinds
     /// <summary>In newtons.</summary>
     public static readonly UnitKind Force = new("a force", new("kN", 1000), new("N", 1), new("lbf", PoundForce));
 
+    /// <summary>In kilograms: a force is taken as what weighs so much at standard gravity.</summary>
+    public static readonly UnitKind Load = new("a load", new("kg", 1), new("kN", 1000 / StandardGravity), new("t", 1000), new("lb", Pound));
+
+    /// <summary>In newton metres.</summary>
+    public static readonly UnitKind Moment = new("a moment", new("kN m", 1000), new("kNm", 1000, IsOffered: false), new("N m", 1), new("lbf ft", PoundForce * 12 * Inch));
+
+    /// <summary>In newton square metres.</summary>
+    public static readonly UnitKind BendingStiffness = new("a stiffness in bending", new("kN m2", 1000), new("N m2", 1));
+
+    /// <summary>In newtons per metre.</summary>
+    public static readonly UnitKind Stiffness = new("a stiffness", new("kN/m", 1000), new("N/mm", 1000), new("N/m", 1), new("lbf/in", PoundForce / Inch));
+
     /// <summary>In newtons per square metre. Kilograms and pounds on an area are taken as their weight at standard gravity.</summary>
     public static readonly UnitKind AreaLoad = new(
         "a load on an area", new("kN/m2", 1000), new("N/m2", 1), new("kg/m2", StandardGravity), new("lb/ft2", PoundForce / (144 * Inch * Inch)), new("Pa", 1), new("kPa", 1000));
@@ -72,7 +84,7 @@ internal static class UnitKinds
     public static IReadOnlyList<UnitKind> All =>
     [
         Length, Mass, Current, Potential, Power, ApparentPower, Frequency, Duration, Angle, Ratio, Temperature, Speed, Force, AreaLoad,
-        MassPerLength, Resistance, Area, Level, Volume,
+        MassPerLength, Resistance, Area, Level, Volume, Load, Moment, BendingStiffness, Stiffness,
     ];
 
     /// <summary>How units are also called, with how they are written here.</summary>

@@ -71,6 +71,9 @@ internal static class KindShape
         var phantom = keys.Optional("phantom", Phantoms, "Of a microphone or DI, what 48 V on the line does to it.");
         var loudspeaker = keys.Optional("loudspeaker", LoudspeakerShape.It, "What only a loudspeaker has.");
         var joint = keys.Optional("joint", JointShape.It, "Of a joint, the faces that it joins.");
+        var truss = keys.Optional("truss", RiggingKindShapes.Truss, "What only a section of truss has.");
+        var hoist = keys.Optional("hoist", RiggingKindShapes.Hoist, "What only a chain hoist has.");
+        var lifting = keys.Optional("lifting", RiggingKindShapes.Lifting, "Of a sling, steel, shackle or other part that bears, what it bears.");
         var cable = new CableKeys(keys);
         var outlets = keys.Any("outlets", Written.Table(OutletShape.It), "Of a distribution, its outlets.");
         var channels = keys.Open("channels", Written.Count, "Of a desk, how many channels it has.");
@@ -102,6 +105,9 @@ internal static class KindShape
             Phantom = phantom(row),
             Loudspeaker = loudspeaker(row),
             Joint = joint(row),
+            Truss = truss(row),
+            Hoist = hoist(row),
+            Lifting = lifting(row),
             Cable = cable.Of(row),
             Outlets = outlets(row),
             Channels = channels(row),

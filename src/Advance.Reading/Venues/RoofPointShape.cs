@@ -1,4 +1,5 @@
 using Advance.Domain.Venues;
+using Advance.Reading.Phrases;
 using Advance.Reading.Shapes;
 
 namespace Advance.Reading.Venues;
@@ -10,7 +11,21 @@ internal static class RoofPointShape
     {
         var place = keys.Asked("place", Written.Place, "Where, measured from the venue's datum.");
         var height = keys.Asked("height", Written.Length, "Of the steel above the floor.");
-        var limit = keys.Asked("limit", Written.Weight, "What it may carry, straight down.");
-        return row => new RoofPoint(row.Name, place(row), height(row), limit(row), row.At);
+        var limit = keys.Asked("limit", Written.As(Quantities.Load), "What it may carry, straight down.");
+        var sideways = keys.Open("sideways", Written.As(Quantities.Load), "What it may be pulled sideways; without it it bears straight down alone.");
+        var beam = keys.Open("beam", Written.Name, "The roof beam that it is on.");
+        var along = keys.Open("along", Written.Length, "How far along that beam.");
+        var moving = keys.Defaulted("limit-for", Written.OneOf("limit-for", "what a limit is for", ("rest", false), ("moving", true)), false, "Whether its limit is for what hangs at rest, or for what moves, with the dynamic factor.", "rest");
+        var stiffness = keys.Open("stiffness", Written.As(Quantities.Stiffness), "How far it gives; without it it is taken as stiff.");
+        var rated = keys.Open("rated-by", Written.Text, "Who rated it, and when.");
+        return row => new RoofPoint(row.Name, place(row), height(row), limit(row), row.At)
+        {
+            Sideways = sideways(row),
+            Beam = beam(row),
+            Along = along(row),
+            IsForMoving = moving(row),
+            Stiffness = stiffness(row),
+            RatedBy = rated(row),
+        };
     });
 }

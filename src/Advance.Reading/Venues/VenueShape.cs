@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Venues;
+using Advance.Reading.Phrases;
 using Advance.Reading.Shapes;
 
 namespace Advance.Reading.Venues;
@@ -23,6 +24,8 @@ internal static class VenueShape
         var hall = keys.Defaulted("hall", HallShape.It, Hall.Unknown, "The room.", "not said");
         var keepClear = keys.Any("keep-clear", Written.Table(KeepClearShape.It), "What must stay clear.");
         var roofPoints = keys.Asked("roof-points", Written.TableOfThings(RoofPointShape.It, "name"), "Points in the roof that may carry load.");
+        var roofBeams = keys.Any("roof-beams", Written.TableOfThings(RoofBeamShape.It, "name"), "Beams of the roof that points hang on.");
+        var roofLimit = keys.Open("roof-limit", Written.As(Quantities.Load), "What the whole roof may carry.");
         var services = keys.Any("services", Written.Things(ServiceShape.It), "Supplies, by name.");
         var upstream = keys.Any("upstream-limits", Written.Things(ServiceShape.Upstream), "What several services hang on together, by name.");
         var rules = keys.Defaulted("rules", HouseRulesShape.It, HouseRules.None, "What the venue and its licence ask.", "not said");
@@ -41,6 +44,8 @@ internal static class VenueShape
             Hall = hall(row),
             KeepClear = keepClear(row),
             RoofPoints = roofPoints(row),
+            RoofBeams = roofBeams(row),
+            RoofLimit = roofLimit(row),
             Services = services(row),
             UpstreamLimits = upstream(row),
             Rules = rules(row),

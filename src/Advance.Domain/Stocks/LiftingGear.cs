@@ -1,0 +1,19 @@
+using Advance.Domain.Facts;
+using UnitsNet;
+
+namespace Advance.Domain.Stocks;
+
+/// <summary>A part that bears: sling, steel, shackle, clamp, bond.</summary>
+/// <param name="Made">What it is.</param>
+/// <param name="Rating">Pulled straight.</param>
+public sealed record LiftingGear(LiftingKind Made, Given<Mass> Rating)
+{
+    /// <summary>Made-up length; null where it has none worth the name.</summary>
+    public Given<Length>? Length { get; init; }
+
+    /// <summary>By how much it stretches at its rating; null where nobody says.</summary>
+    public Given<Ratio>? Stretch { get; init; }
+
+    /// <summary>How many times its rating it breaks at; null where nobody says.</summary>
+    public int? BreaksAt { get; init; }
+}

@@ -1,0 +1,41 @@
+using Advance.Domain.Facts;
+using UnitsNet;
+
+namespace Advance.Domain.Stocks;
+
+/// <summary>What only a section of truss has, all from its maker.</summary>
+/// <param name="Length">Of one section, made up.</param>
+/// <param name="Chords">How many: 2, 3 or 4.</param>
+/// <param name="Table">What it carries by span, where the maker gives that.</param>
+public sealed record Truss(Given<Length> Length, int Chords, IReadOnlyList<SpanRow> Table)
+{
+    /// <summary>How stiff it is in bending, up and down; null where nobody says.</summary>
+    public Given<BendingStiffness>? Bending { get; init; }
+
+    /// <summary>How stiff it is in shear; null where nobody says, and then it is taken as stiff.</summary>
+    public Given<Force>? ShearStiffness { get; init; }
+
+    /// <summary>The largest moment that makes it sag; null where nobody says.</summary>
+    public Given<Torque>? Moment { get; init; }
+
+    /// <summary>The largest moment that makes it hog, over a pick; null where that is the same.</summary>
+    public Given<Torque>? Hogging { get; init; }
+
+    /// <summary>The largest shear; null where nobody says.</summary>
+    public Given<Force>? Shear { get; init; }
+
+    /// <summary>The most that may hang on one node; null where nobody says.</summary>
+    public Given<Mass>? NodeLoad { get; init; }
+
+    /// <summary>The most that one pick may take; null where nobody says.</summary>
+    public Given<Mass>? PickLoad { get; init; }
+
+    /// <summary>From node to node; null where nobody says.</summary>
+    public Given<Length>? Nodes { get; init; }
+
+    /// <summary>Between the chords, across; null where nobody says.</summary>
+    public Given<Length>? Width { get; init; }
+
+    /// <summary>Whether its figures allow for wear already; without it they are taken times 0.85.</summary>
+    public bool IsForUsed { get; init; }
+}

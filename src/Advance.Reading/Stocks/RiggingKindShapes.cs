@@ -1,0 +1,98 @@
+using Advance.Domain.Stocks;
+using Advance.Reading.Phrases;
+using Advance.Reading.Shapes;
+using UnitsNet;
+
+namespace Advance.Reading.Stocks;
+
+/// <summary>What only truss, hoists and parts that bear have.</summary>
+internal static class RiggingKindShapes
+{
+    private static readonly Shape<Mass> Load = Written.As(Quantities.Load);
+
+    private static readonly RecordShape<SpanRow> Span = new("span", "What a truss on two supports carries over one span.", keys =>
+    {
+        var span = keys.Needed("span", Written.Length, "Between the supports.");
+        var uniform = keys.Open("uniform", Load, "Spread evenly, all together.");
+        var centre = keys.Open("centre", Load, "In the middle.");
+        return row => new SpanRow(span(row), uniform(row) is { IsKnown: true } spread ? spread.Value : null, centre(row) is { IsKnown: true } middle ? middle.Value : null);
+    });
+
+    public static readonly RecordShape<Truss> Truss = new("truss", "What only a section of truss has, by its maker.", keys =>
+    {
+        var length = keys.Asked("length", Written.Length, "Of one section, made up.");
+        var chords = keys.Defaulted("chords", Written.Between("chords", 2, 4), 4, "How many chords it has.", "4");
+        var table = keys.Any("spans", Written.Table(Span), "What it carries by span, where its maker gives that.");
+        var bending = keys.Open("bending-stiffness", Written.As(Quantities.BendingStiffness), "EI, up and down.");
+        var shearing = keys.Open("shear-stiffness", Written.As(Quantities.Force), "GA; without it the truss is taken as stiff in shear.");
+        var moment = keys.Open("moment", Written.As(Quantities.Moment), "The largest that makes it sag.");
+        var hogging = keys.Open("hogging-moment", Written.As(Quantities.Moment), "The largest over a pick, where that is not the same.");
+        var shear = keys.Open("shear", Written.As(Quantities.Force), "The largest shear.");
+        var node = keys.Open("node-load", Load, "The most that may hang on one node.");
+        var pick = keys.Open("pick-load", Load, "The most that one pick may take.");
+        var nodes = keys.Open("nodes", Written.Length, "From node to node.");
+        var width = keys.Open("width", Written.Length, "Between its chords, across.");
+        var used = keys.Defaulted("for-used", Written.YesNo, false, "Whether its figures allow for wear already; else they are taken times 0.85.", "no");
+        return row => new Truss(length(row), chords(row), table(row))
+        {
+            Bending = bending(row),
+            ShearStiffness = shearing(row),
+            Moment = moment(row),
+            Hogging = hogging(row),
+            Shear = shear(row),
+            NodeLoad = node(row),
+            PickLoad = pick(row),
+            Nodes = nodes(row),
+            Width = width(row),
+            IsForUsed = used(row),
+        };
+    });
+
+    public static readonly RecordShape<Hoist> Hoist = new("hoist", "What only a chain hoist has.", keys =>
+    {
+        var lifts = keys.Asked("lifts", Load, "With nobody below.");
+        var holds = keys.Open("holds", Load, "At rest over people; left out where it may not.");
+        var moves = keys.Open("moves", Load, "Moving over people; left out where it may not.");
+        var chain = keys.Open("chain", Written.As(Quantities.WeightPerLength), "Of its chain.");
+        var chainLength = keys.Open("chain-length", Written.Length, "How much chain is on it.");
+        var falls = keys.Defaulted("falls", Written.Between("falls", 1, 2), 1, "How many falls of chain bear the hook.", "1");
+        var link = keys.Open("link", Written.Length, "From one link to the next.");
+        var speed = keys.Open("speed", Written.As(Quantities.Speed), "How fast it goes.");
+        var headroom = keys.Open("headroom", Written.Length, "From hook to hook, run right up.");
+        var cell = keys.Defaulted("load-cell", Written.YesNo, false, "Whether it has one.", "no");
+        var limiter = keys.Open("limiter", Written.Percentage, "At how much of what it lifts its limiter slips.");
+        return row => new Hoist(lifts(row), holds(row), moves(row))
+        {
+            Chain = chain(row),
+            ChainLength = chainLength(row),
+            Falls = falls(row),
+            Link = link(row),
+            Speed = speed(row),
+            Headroom = headroom(row),
+            HasLoadCell = cell(row),
+            Limiter = limiter(row),
+        };
+    });
+
+    public static readonly RecordShape<LiftingGear> Lifting = new("lifting", "Of a part that bears, what it bears.", keys =>
+    {
+        var made = keys.Needed(
+            "made",
+            Written.OneOf(
+                "lifting-kind",
+                "what a part that bears is",
+                ("roundsling", LiftingKind.Roundsling),
+                ("steel", LiftingKind.Steel),
+                ("chain", LiftingKind.Chain),
+                ("shackle", LiftingKind.Shackle),
+                ("clamp", LiftingKind.Clamp),
+                ("bond", LiftingKind.Bond),
+                ("spreader", LiftingKind.Spreader)),
+            "What it is.");
+        var rating = keys.Asked("rating", Load, "Pulled straight.");
+        var length = keys.Open("length", Written.Length, "Made up.");
+        var stretch = keys.Open("stretch", Written.Percentage, "By how much at its rating.");
+        var breaks = keys.Optional("breaks-at", Written.Between("breaks-at", 2, 20), "How many times its rating.");
+        return row => new LiftingGear(made(row), rating(row)) { Length = length(row), Stretch = stretch(row), BreaksAt = breaks(row) is > 0 and var times ? times : null };
+    });
+}
