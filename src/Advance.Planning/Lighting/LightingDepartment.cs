@@ -27,7 +27,7 @@ public static class LightingDepartment
             pieces.Ask(pieces.At("control"), asked.Name, asked.Item.Or("TBC"), asked.From, desk, asked.At);
         }
 
-        var stand = new LightingStand(pieces, drawn, ground, stock, company ?? Company.Default);
+        var stand = new LightingStand(pieces, drawn, ground, stock, company ?? Company.Default, gig.Rigging);
         var positions = gig.Lighting.Positions.SelectMany(stand.Positions).ToList();
         var fixtures = stand.Fixtures(gig.Lighting.Fixtures, positions);
         var margins = (company ?? Company.Default).Policies.WeightMargin;

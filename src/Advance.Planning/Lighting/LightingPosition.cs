@@ -19,6 +19,9 @@ public sealed record LightingPosition(
     /// <summary>What hangs on it, with margins: fixtures and what comes with them, without the carrier; unknown where one weight is.</summary>
     public Figure<Mass> Carries { get; init; } = new(null, Doubts.None, Reason.Derived.It);
 
+    /// <summary>Whether it runs up- and downstage and not across.</summary>
+    public bool RunsUpstage { get; init; }
+
     /// <summary>The open questions about where it is and how high.</summary>
     public Doubts RestsOn => Doubts.Of(Position.Place.Doubt).With(Height.RestsOn);
 }

@@ -9,22 +9,28 @@ using UnitsNet;
 namespace Advance.Planning;
 
 /// <summary>Stands positions up and puts fixtures on them.</summary>
-internal sealed class LightingStand(Pieces pieces, Drawn drawn, Ground ground, Stock stock, Company company)
+internal sealed class LightingStand(Pieces pieces, Drawn drawn, Ground ground, Stock stock, Company company, Rigging rigging)
 {
     // Decimals of a metre: nobody hangs to less.
     private const int Millimetres = 3;
 
     /// <summary>The positions of one row: one, or the two of a mirrored pair.</summary>
-    public IEnumerable<LightingPosition> Positions(Position position)
+    public IEnumerable<LightingPosition> Positions(Position written)
     {
+        var truss = TrussOf(written);
+        var position = truss is null ? written : written with { Trim = written.Trim ?? truss.Trim, Length = written.Length ?? truss.Length };
         foreach (var (name, side, _) in Mirrored.Each(position.Name, position.Sides))
         {
             var address = pieces.At(name);
             var spot = drawn.Find(position.Place, side);
-            drawn.Add(address, name, Look.LightStand, position.Place, Footprint.Usual, side: side);
+            if (truss is null)
+            {
+                drawn.Add(address, name, Look.LightStand, position.Place, Footprint.Usual, side: side);
+            }
+
             var carrier = position.Item is { } item ? pieces.Ask(address, name, item.Or("TBC"), from: null, spot, position.At) : null;
             var trim = Trim(position);
-            yield return new LightingPosition(address, name, position, spot, carrier, trim, Above(spot, trim));
+            yield return new LightingPosition(address, name, position, spot, carrier, trim, Above(spot, trim)) { RunsUpstage = truss?.RunsUpstage ?? false };
         }
     }
 
@@ -58,10 +64,16 @@ internal sealed class LightingStand(Pieces pieces, Drawn drawn, Ground ground, S
 
         var kinds = fixtures.Select(fixture => fixture.Row.Item.Is(out var id) ? stock.Find(id) : null).ToList();
         var along = FixtureSpread.Of(position.Position, position.Carrier?.Kind, kinds, stock, FixtureSpread.CountsFromStageLeft(company));
-        return fixtures.Select((fixture, index) => (fixture, (Spot?)Along(middle, along[index]))).DistinctBy(found => found.fixture);
+        return fixtures.Select((fixture, index) => (fixture, (Spot?)Along(middle, along[index], position.RunsUpstage))).DistinctBy(found => found.fixture);
     }
 
-    private static Spot Along(Spot middle, double by) => middle with { X = Math.Round(middle.X + by, Millimetres, MidpointRounding.AwayFromZero) };
+    private static Spot Along(Spot middle, double by, bool upstage) => upstage
+        ? middle with { Y = Math.Round(middle.Y + by, Millimetres, MidpointRounding.AwayFromZero) }
+        : middle with { X = Math.Round(middle.X + by, Millimetres, MidpointRounding.AwayFromZero) };
+
+    private HungTruss? TrussOf(Position position) => position.Place.Is(out var place) && place is Place.AtThing at
+        ? rigging.Trusses.FirstOrDefault(truss => string.Equals(truss.Name, at.Name, StringComparison.OrdinalIgnoreCase))
+        : null;
 
     // Above the floor. What is left out is a question, since leads must reach up there.
     private Figure<Length> Trim(Position position)

@@ -15,6 +15,9 @@ public enum Look
     /// <summary>A stand that carries lights.</summary>
     LightStand,
 
+    /// <summary>A truss overhead.</summary>
+    Truss,
+
     /// <summary>Steps.</summary>
     Steps,
 

@@ -30,6 +30,11 @@ public static class StageDepartment
             }
         }
 
+        foreach (var truss in gig.Rigging.Trusses)
+        {
+            ground.Name(truss.Name, truss.Place);
+        }
+
         var mirrored = gig.Sound.Stacks.Select(stack => (stack.Name, stack.Sides, stack.Place))
             .Concat(gig.Lighting.Positions.Select(position => (position.Name, position.Sides, position.Place)));
         foreach (var (name, sides, place) in mirrored)
