@@ -25,4 +25,7 @@ public static class RiggingStandards
 
     /// <summary>Mass of short-link chain.</summary>
     public static readonly Publication ChainMass = new("makers' tables of hoist chain", "", "", Standing.FromMemory);
+
+    /// <summary>Truss: what its maker allows, moment and shear apart and together, and what wear leaves.</summary>
+    public static readonly Publication Truss = new("EN 17115, ANSI E1.2", "", "truss", Standing.FromMemory);
 }
