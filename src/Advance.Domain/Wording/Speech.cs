@@ -51,6 +51,7 @@ public sealed class Speech
         ElectricPotential potential => Numbers.Plain(potential.Volts, 1) + " V",
         ElectricResistance resistance => Scaled(resistance.Ohms, "Ω", "mΩ"),
         Force force => Numbers.Plain(force.Kilonewtons, 2) + " kN",
+        Torque torque => Numbers.Plain(torque.KilonewtonMeters, 2) + " kNm",
         Temperature temperature => Numbers.Plain(temperature.DegreesCelsius, 1) + " °C",
         Power power => power.Watts >= 1000 ? Numbers.Plain((double)power.Kilowatts, 2) + " kW" : Numbers.Plain((double)power.Watts, 0) + " W",
         Frequency frequency => frequency.Hertz >= 1000 ? Numbers.Plain(frequency.Kilohertz, 2) + " kHz" : Numbers.Plain(frequency.Hertz, 1) + " Hz",

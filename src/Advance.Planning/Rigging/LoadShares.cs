@@ -21,5 +21,5 @@ internal sealed class LoadShares(HungBeam hung, LiftState state)
     }
 
     private BeamSupport SupportOf(HungHoist hoist) =>
-        new(hoist.At, state.Case.IsSoft ? hoist.Stiffness : null);
+        new(hoist.At) { Stiffness = state.Case.IsSoft ? hoist.Stiffness : null };
 }
