@@ -58,7 +58,7 @@ public sealed class WorkingText
             return Parts(input).All(told.Contains) ? "worked out above" : deep < Deepest ? "worked out below" : "worked out";
         }
 
-        return Of(input.Why);
+        return input is { Why: Reason.Derived, Value: not int } ? "worked out" : Of(input.Why);
     }
 
     private static IEnumerable<Working> Parts(Input input) => input.How is { } how ? [how] : input.Parts;

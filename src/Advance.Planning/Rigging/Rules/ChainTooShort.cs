@@ -1,0 +1,45 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Findings;
+using Advance.Domain.Venues;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary><c>rigging/chain-too-short</c></summary>
+internal sealed class ChainTooShort : Rule<ChainTooShort.Case>
+{
+    public override string Name => "rigging/chain-too-short";
+
+    public override Severity Severity => Severity.Stop;
+
+    public override string Catches => "A hoist has less chain than it is from its point down to the floor.";
+
+    public override string Why => "The truss cannot be rigged at waist height: the hook does not come down.";
+
+    public override string Cures => "More chain, or steels at the top.";
+
+    public override Publication Source => Publication.Arithmetic;
+
+    protected override IEnumerable<Case> Cases(Plan plan) =>
+        from truss in plan.Rigging.Trusses
+        from pick in truss.Picks
+        let point = plan.Rigging.Points.FirstOrDefault(one => one.Hangs.Contains(pick.Name))?.Point
+        where point is not null && point.Height.IsKnown && pick.Placed.Hoist?.Kind?.Hoist?.ChainLength is { IsKnown: true }
+        select new Case(pick, point, plan.Brief.Company.Policies.Rigging.ChainReserve);
+
+    protected override Said Say(Case found) => new($"{found.Pick.Name}: {found.Pick.Placed.Hoist!.Kind!.Hoist!.ChainLength!.Value.Value} of chain, and {found.Needs} are needed from {found.Point.Name} to the floor, with what stays on the hoist.", "More chain, or steels at the top.", $"{found.Needs}");
+
+    internal sealed record Case(PickPlan Pick, RoofPoint Point, Length Reserve)
+        : Judgement(Pick.Address / "chain", Pick.Placed.Pick.At, Pick.Placed.Hoist!.Kind!.Hoist!.ChainLength!.Value.Value >= NeedsOf(Pick, Point, Reserve) ? Verdict.Holds : Verdict.Fails, Doubts.Of(Point.Height.Doubt))
+    {
+        /// <summary>Each fall from the point to the floor, less what slings and steels take, and what stays on the hoist.</summary>
+        public Length Needs => NeedsOf(Pick, Point, Reserve);
+
+        private static Length NeedsOf(PickPlan pick, RoofPoint point, Length reserve)
+        {
+            var gear = pick.Placed.Gear.Select(piece => piece.Kind?.Lifting?.Length).Where(length => length is { IsKnown: true }).Aggregate(Length.Zero, (sum, length) => sum + length!.Value.Value);
+            return (pick.Placed.Hoist!.Kind!.Hoist!.Falls * (point.Height.Value - gear)) + reserve;
+        }
+    }
+}

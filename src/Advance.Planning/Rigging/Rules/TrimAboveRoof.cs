@@ -1,0 +1,34 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Findings;
+using Advance.Domain.Venues;
+
+namespace Advance.Planning;
+
+/// <summary><c>rigging/trim-above-roof</c></summary>
+internal sealed class TrimAboveRoof : Rule<TrimAboveRoof.Case>
+{
+    public override string Name => "rigging/trim-above-roof";
+
+    public override Severity Severity => Severity.Stop;
+
+    public override string Catches => "A truss is to hang as high as a point that it hangs from, or higher.";
+
+    public override string Why => "It cannot.";
+
+    public override string Cures => "A lower trim.";
+
+    public override Publication Source => Publication.Arithmetic;
+
+    protected override IEnumerable<Case> Cases(Plan plan) =>
+        from truss in plan.Rigging.Trusses
+        from pick in truss.Picks
+        let point = plan.Rigging.Points.FirstOrDefault(one => one.Hangs.Contains(pick.Name))?.Point
+        where point is not null && point.Height.IsKnown && truss.Placed.Trim.Value is not null
+        select new Case(truss, pick, point);
+
+    protected override Said Say(Case found) => new($"{found.Pick.Name}: trim {found.Truss.Placed.Trim.Value!.Value} above the floor, and {found.Point.Name} is at {found.Point.Height.Value}.", "A lower trim.", $"{found.Truss.Placed.Trim.Value!.Value} of {found.Point.Height.Value}");
+
+    internal sealed record Case(TrussPlan Truss, PickPlan Pick, RoofPoint Point) : Judgement(
+        Pick.Address / "trim", Pick.Placed.Pick.At, Truss.Placed.Trim.Value!.Value < Point.Height.Value ? Verdict.Holds : Verdict.Fails, Truss.Placed.Trim.RestsOn.With(Doubts.Of(Point.Height.Doubt)));
+}
