@@ -17,8 +17,8 @@ internal sealed class LightingStand(Pieces pieces, Drawn drawn, Ground ground, S
     /// <summary>The positions of one row: one, or the two of a mirrored pair.</summary>
     public IEnumerable<LightingPosition> Positions(Position written)
     {
-        var truss = TrussOf(written);
-        var position = truss is null ? written : written with { Trim = written.Trim ?? truss.Trim, Length = written.Length ?? truss.Length };
+        var truss = rigging.At(written.Place);
+        var position = truss is null ? written : written with { Trim = written.Trim ?? truss.Trim, Length = written.Length ?? (HungTrusses.IsWhole(written.Place) ? truss.Length : null) };
         foreach (var (name, side, _) in Mirrored.Each(position.Name, position.Sides))
         {
             var address = pieces.At(name);
@@ -70,10 +70,6 @@ internal sealed class LightingStand(Pieces pieces, Drawn drawn, Ground ground, S
     private static Spot Along(Spot middle, double by, bool upstage) => upstage
         ? middle with { Y = Math.Round(middle.Y + by, Millimetres, MidpointRounding.AwayFromZero) }
         : middle with { X = Math.Round(middle.X + by, Millimetres, MidpointRounding.AwayFromZero) };
-
-    private HungTruss? TrussOf(Position position) => position.Place.Is(out var place) && place is Place.AtThing at
-        ? rigging.Trusses.FirstOrDefault(truss => string.Equals(truss.Name, at.Name, StringComparison.OrdinalIgnoreCase))
-        : null;
 
     // Above the floor. What is left out is a question, since leads must reach up there.
     private Figure<Length> Trim(Position position)

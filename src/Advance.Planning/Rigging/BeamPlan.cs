@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Venues;
 using UnitsNet;
@@ -12,6 +13,9 @@ namespace Advance.Planning;
 /// <param name="ShearAllowed">By its engineer; unknown where nobody says.</param>
 public sealed record BeamPlan(RoofBeam Beam, Figure<Torque> Moment, Figure<Torque> MomentAllowed, Figure<Force> Shear, Figure<Force> ShearAllowed)
 {
+    /// <summary>Where the first thing on it was asked for.</summary>
+    public required Mark At { get; init; }
+
     /// <summary>Its name in the plan.</summary>
     public Address Address => Address.Of("rigging") / "beam" / Beam.Name;
 

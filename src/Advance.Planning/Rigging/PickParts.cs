@@ -66,17 +66,25 @@ internal sealed class PickParts(Brief brief, PlacedTruss truss)
     /// <summary>The same while it moves.</summary>
     public Figure<Mass> OnPointMoving(PlacedPick pick, Figure<Mass> carries) => Moved($"{pick.Name}, on its point, moving", carries, All(pick));
 
-    /// <summary>What the hoist may bear by who is below; what hangs dead has none to ask.</summary>
+    /// <summary>The same at rest.</summary>
+    public Figure<Mass> OnHoistAtRest(PlacedPick pick, Figure<Mass> carries) =>
+        Sum.Of($"{pick.Name}, on its hoist, at rest", "F = R + m", Publication.Arithmetic).Put("R", carries).Put("m", BelowHook(pick)).Gives((pull, own) => pull + own);
+
+    /// <summary>What the hoist may bear while it moves, by who is below then; what hangs dead has none to ask.</summary>
     public Figure<Mass> RatingOf(PlacedPick pick) => pick.Hoist?.Kind?.Hoist is not { } hoist ? Unknown
-        : truss.Truss.Below is { IsKnown: true, Value: PeopleBelow.Never } ? Figure.From(hoist.Lifts)
-        : truss.Truss.Below is { IsKnown: true, Value: PeopleBelow.Moving } ? Of(hoist.Moves)
-        : Of(hoist.Holds);
+        : truss.Truss.Below is { IsKnown: true, Value: PeopleBelow.Moving } ? Of(hoist.Moves) : Figure.From(hoist.Lifts);
+
+    /// <summary>What it may bear at rest. Where nobody says that the area is clear, somebody is below.</summary>
+    public Figure<Mass> RatingAtRestOf(PlacedPick pick) => pick.Hoist?.Kind?.Hoist is not { } hoist ? Unknown
+        : truss.Truss.Below is { IsKnown: true, Value: PeopleBelow.Never } ? Figure.From(hoist.Lifts) : Of(hoist.Holds);
 
     /// <summary>The most that a pick may carry, kg, so that hoist and point bear it; null where either is unknown.</summary>
     public double? Most(PlacedPick pick)
     {
         var hoist = pick.Hoist is null ? double.MaxValue
-            : RatingOf(pick).Value is { } rating && BelowHook(pick).Value is { } below ? (rating.Kilograms / Dynamic) - below.Kilograms : (double?)null;
+            : RatingOf(pick).Value is { } rating && RatingAtRestOf(pick).Value is { } holds && BelowHook(pick).Value is { } below
+                ? Math.Min(rating.Kilograms / Dynamic, holds.Kilograms) - below.Kilograms
+                : (double?)null;
         var point = PointOf(pick) is not { } bearing || !bearing.Limit.Is(out var limit) || All(pick).Value is not { } own ? (double?)null
             : (bearing.IsForMoving ? limit.Kilograms / Dynamic : limit.Kilograms) - own.Kilograms;
         return hoist is { } one && point is { } other && Math.Min(one, other) > 0 ? Math.Min(one, other) : null;

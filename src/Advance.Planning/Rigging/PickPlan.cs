@@ -11,10 +11,10 @@ namespace Advance.Planning;
 /// <param name="AtRestCase">In which case.</param>
 /// <param name="Moving">The most while it moves, more uneven, without the dynamic factor.</param>
 /// <param name="MovingCase">In which case.</param>
-/// <param name="Least">The least of all cases in which nothing is gone.</param>
+/// <param name="Least">The least at rest, a little uneven.</param>
 /// <param name="Bound">The most however uneven it is.</param>
 /// <param name="Hoist">On the hoist while it moves, with the dynamic factor.</param>
-/// <param name="Rating">What the hoist may bear, by who is below; unknown where it may not at all.</param>
+/// <param name="Rating">What the hoist may bear while it moves, by who is below then; unknown where it may not at all.</param>
 /// <param name="PointAtRest">On what it hangs on, at rest.</param>
 /// <param name="PointMoving">The same while it moves.</param>
 public sealed record PickPlan(
@@ -32,6 +32,12 @@ public sealed record PickPlan(
     Figure<Mass> PointAtRest,
     Figure<Mass> PointMoving)
 {
+    /// <summary>On the hoist at rest.</summary>
+    public required Figure<Mass> HoistAtRest { get; init; }
+
+    /// <summary>What the hoist may bear at rest, over people where somebody is below; unknown where it may not at all.</summary>
+    public required Figure<Mass> RatingAtRest { get; init; }
+
     /// <summary>Its name in the plan.</summary>
     public Address Address => Placed.Address;
 
@@ -47,6 +53,7 @@ public sealed record PickPlan(
         Stated.Of(Address / "least", $"{Name}, least", Least),
         Stated.Of(Address / "bound", $"{Name}, most however uneven", Bound),
         Stated.Of(Address / "hoist", $"{Name}, on its hoist, moving", Hoist),
+        Stated.Of(Address / "hoist-at-rest", $"{Name}, on its hoist, at rest", HoistAtRest),
         Stated.Of(Address / "point-at-rest", $"{Name}, on its point, at rest", PointAtRest),
         Stated.Of(Address / "point-moving", $"{Name}, on its point, moving", PointMoving),
     ];

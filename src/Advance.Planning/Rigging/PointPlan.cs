@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Venues;
 using UnitsNet;
@@ -15,6 +16,9 @@ namespace Advance.Planning;
 public sealed record PointPlan(
     RoofPoint Point, IReadOnlyList<string> Hangs, Figure<Mass> AtRest, Figure<Mass> Moving, Figure<Mass> Sideways, double? Bearing, Figure<Mass> Limit)
 {
+    /// <summary>Where the first thing on it was asked for.</summary>
+    public required Mark At { get; init; }
+
     /// <summary>Its name in the plan.</summary>
     public Address Address => Address.Of("rigging") / "point" / Point.Name;
 

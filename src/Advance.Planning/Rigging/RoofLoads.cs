@@ -42,7 +42,10 @@ internal sealed class RoofLoads(Brief brief, IReadOnlyList<TrussPlan> trusses, I
             moving,
             legs.Count == 0 ? None : new Figure<Mass>(isOpen ? null : Mass.FromKilograms(along), rest.RestsOn, Reason.Derived.It),
             along > 1e-9 ? ((Math.Atan2(x, y) * 180 / Math.PI) + 360) % 360 : null,
-            Figure.From(point.Limit));
+            Figure.From(point.Limit))
+        {
+            At = picks.Select(pick => pick.Placed.Pick.At).Concat(legs.Select(one => one.Bridle.Bridle.At)).FirstOrDefault(point.At),
+        };
     }
 
     private static Figure<Mass> Moving(BridleLegPlan? leg) => leg is null ? None with { Value = null }
@@ -61,7 +64,7 @@ internal sealed class RoofLoads(Brief brief, IReadOnlyList<TrussPlan> trusses, I
         var left = EndOf($"{beam.Name}, on its first end", beam, loads, isFirst: true);
         var right = EndOf($"{beam.Name}, on its other end", beam, loads, isFirst: false);
         var isFirstMore = left.Value is { } one && right.Value is { } other && one.Newtons > other.Newtons;
-        return new BeamPlan(beam, MomentOf(beam, loads, left), Allowed(beam), isFirstMore ? left : right, beam.Shear is { } shear ? Figure.From(shear) : new Figure<Force>(null, Doubts.None, Reason.Derived.It));
+        return new BeamPlan(beam, MomentOf(beam, loads, left), Allowed(beam), isFirstMore ? left : right, beam.Shear is { } shear ? Figure.From(shear) : new Figure<Force>(null, Doubts.None, Reason.Derived.It)) { At = points[0].At };
     }
 
     private static Figure<Force> EndOf(string name, RoofBeam beam, List<(Figure<Length> At, Figure<Mass> Load)> loads, bool isFirst) =>

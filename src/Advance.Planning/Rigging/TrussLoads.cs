@@ -19,8 +19,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
         return [.. Itself(truss), .. fixtures.Select(fixture => Of(fixture, truss)), .. Cables(truss, fixtures), .. Dressing(truss)];
     }
 
-    private static bool IsOn(Position? position, PlacedTruss truss) =>
-        position is not null && position.Place.Is(out var place) && place is Domain.Places.Place.AtThing at && string.Equals(at.Name, truss.Name, StringComparison.OrdinalIgnoreCase);
+    private bool IsOn(Position? position, PlacedTruss truss) => position is not null && brief.Gig.Rigging.At(position.Place) == truss.Truss;
 
     private IEnumerable<CarriedLoad> Itself(PlacedTruss truss)
     {

@@ -99,7 +99,7 @@ internal sealed class TrussStatics
         var moving = study?.Moving.Hoists[index].Most;
         var atRest = Raised($"{pick.Name}, most at rest", level, rest);
         var whileMoving = Raised($"{pick.Name}, most while it moves", level, moving);
-        var least = new Figure<Mass>(study is null ? null : Mass.FromKilograms(study.Moving.Hoists[index].Least.Level / Gravity), weight.RestsOn, Reason.Derived.It);
+        var least = new Figure<Mass>(study is null ? null : Mass.FromKilograms(study.AtRest.Hoists[index].Least.Level / Gravity), weight.RestsOn, Reason.Derived.It);
         return new PickPlan(
             pick,
             pick.Pick.Along.Is(out var along) ? truss.At(along.Meters) : null,
@@ -113,7 +113,11 @@ internal sealed class TrussStatics
             parts.OnHoist(pick, whileMoving),
             parts.RatingOf(pick),
             parts.OnPoint(pick, atRest),
-            parts.OnPointMoving(pick, whileMoving));
+            parts.OnPointMoving(pick, whileMoving))
+        {
+            HoistAtRest = parts.OnHoistAtRest(pick, atRest),
+            RatingAtRest = parts.RatingAtRestOf(pick),
+        };
     }
 
     // Each load times the share of it that comes here; the shares are those of each load alone on the chains that pull.

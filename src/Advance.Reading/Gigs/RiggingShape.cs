@@ -56,7 +56,7 @@ internal static class RiggingShape
         var weight = keys.Open("weight", Written.As(Quantities.Load), "Of each, where its kind has none.");
         var along = keys.Open("along", Written.Length, "Where, from the end that picks are measured from; of a spread load, where it begins. Without it spread over the whole truss.");
         var to = keys.Open("to", Written.Length, "Where a spread load ends.");
-        var offset = keys.Open("offset", Written.Length, "From the centre line of the truss, sideways.");
+        var offset = keys.Open("offset", Written.As(Lengths.Signed), "From the centre line of the truss: towards the audience, or towards stage right of one that runs upstage; negative the other way.");
         return row => new TrussLoad(truss(row), what(row), item(row), count(row), weight(row), along(row), to(row), offset(row), row.At);
     });
 

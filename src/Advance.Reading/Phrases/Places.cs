@@ -11,7 +11,7 @@ internal static class Places
 
     private const string Measure = $@"(?:(?:SR|SL|US|DS)\s*{Lengths.Pattern}|{Lengths.Pattern}\s*(?:SR|SL|US|DS|off\s+cent(?:re|er)))";
     private const string Measures = $@"{Measure}(?:\s+{Measure})?(?:\s+of\s+{Patterns.Text})?";
-    private const string Named = $@"(?!(?:SR|SL|US|DS)\s*[0-9.]){NameStart}(?:[\s\S]*\S)?";
+    private const string Named = $@"(?!(?:cent(?:re|er)\s+)?(?:SR|SL|US|DS)\s*[0-9.]){NameStart}(?:[\s\S]*\S)?";
 
     private static readonly (string Word, StageArea Area)[] Areas =
     [
@@ -24,8 +24,8 @@ internal static class Places
     public static readonly Phrase<Place> Place = new(
         "place",
         "a place",
-        $"(?:{Measures}|{Points.Pattern}|{Named})",
-        ["SR 4.6 m US 0.4 m", "DS 16 m", "4.6 m off centre DS 0.4 m", "6 m US of hall door line", "USR", "centre", "at drum riser", "drums", "[1.2, 4, 6.5 m]"],
+        $@"(?:(?:cent(?:re|er)\s+)?{Measures}|{Points.Pattern}|{Named})",
+        ["SR 4.6 m US 0.4 m", "DS 16 m", "4.6 m off centre DS 0.4 m", "6 m US of hall door line", "USR", "centre", "centre US 2 m", "at drum riser", "drums", "[1.2, 4, 6.5 m]"],
         Read);
 
     /// <summary>Reads a place; a name runs to the end of the text.</summary>
@@ -45,6 +45,7 @@ internal static class Places
             return Points.Read(cursor, out place);
         }
 
+        SkipCentre(cursor);
         if (char.IsAsciiDigit(cursor.Now) || cursor.Now is '.' || StartsMeasure(cursor))
         {
             return Measurements.Read(cursor, out place);
@@ -69,6 +70,16 @@ internal static class Places
         }
 
         return null;
+    }
+
+    // centre US 2 m is US 2 m, on the centre line.
+    private static void SkipCentre(Cursor cursor)
+    {
+        var start = cursor.At;
+        if (!(cursor.TakeWord("centre") || cursor.TakeWord("center")) || !cursor.SkipSpaces() || !StartsMeasure(cursor))
+        {
+            cursor.At = start;
+        }
     }
 
     private static bool StartsMeasure(Cursor cursor) =>

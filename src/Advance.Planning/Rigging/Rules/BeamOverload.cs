@@ -25,9 +25,9 @@ internal sealed class BeamOverload : Rule<BeamOverload.Case>
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
     [
-        .. plan.Rigging.Beams.Select(beam => new Case(beam, null, null, beam.Address, beam.Beam.At, Worse(beam), beam.Moment.RestsOn.With(beam.MomentAllowed.RestsOn))),
+        .. plan.Rigging.Beams.Select(beam => new Case(beam, null, null, beam.Address, beam.At, Worse(beam), beam.Moment.RestsOn.With(beam.MomentAllowed.RestsOn))),
         .. plan.Brief.Venue.RoofLimit is { } limit && plan.Rigging.Roof is { Value: not null } all
-            ? [new Case(null, all.Value, limit.IsKnown ? limit.Value : null, Address.Of("rigging") / "roof", limit.At, all.AtMost(Figure.From(limit)), all.RestsOn)]
+            ? [new Case(null, all.Value, limit.IsKnown ? limit.Value : null, Address.Of("rigging") / "roof", plan.Rigging.Points[0].At, all.AtMost(Figure.From(limit)), all.RestsOn)]
             : Array.Empty<Case>(),
     ];
 

@@ -36,5 +36,5 @@ internal sealed class PointOverload : Rule<PointOverload.Case>
             $"{found.Point.Counts.Value!.Value} of {found.Point.Limit.Value!.Value}");
 
     internal sealed record Case(PointPlan Point, IReadOnlyList<PointPlan> Open)
-        : Judgement(Open.Count > 0 ? Address.Of("rigging") / "points" : Point.Address, Point.Point.At, Point.Holds, Open.Aggregate(Point.Counts.RestsOn.With(Point.Limit.RestsOn), (sum, point) => sum.With(point.Limit.RestsOn)));
+        : Judgement(Open.Count > 0 ? Address.Of("rigging") / "points" : Point.Address, Point.At, Point.Holds, Open.Aggregate(Point.Counts.RestsOn.With(Point.Limit.RestsOn), (sum, point) => sum.With(point.Limit.RestsOn)));
 }

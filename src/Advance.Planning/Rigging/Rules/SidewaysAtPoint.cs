@@ -34,5 +34,5 @@ internal sealed class SidewaysAtPoint : Rule<SidewaysAtPoint.Case>
         _ => Verdict.CannotBeJudged,
     };
 
-    internal sealed record Case(PointPlan Point) : Judgement(Point.Address / "sideways", Point.Point.At, Judge(Point), Point.Sideways.RestsOn.With(Doubts.Of(Point.Point.Sideways?.Doubt)));
+    internal sealed record Case(PointPlan Point) : Judgement(Point.Address / "sideways", Point.At, Judge(Point), Point.Sideways.RestsOn.With(Doubts.Of(Point.Point.Sideways?.Doubt)));
 }

@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
 
@@ -12,7 +13,7 @@ internal sealed class TrussNotJudged : Rule<TrussNotJudged.Case>
 
     public override bool LifeOrFuse => true;
 
-    public override string Catches => "Something is unknown without which nobody can say what the hoists of a truss carry.";
+    public override string Catches => "Something is unknown without which nobody can say what the hoists of a truss, or the legs of a bridle, carry.";
 
     public override string Why => "A truss that is not worked out is not safe: it is only not worked out.";
 
@@ -20,9 +21,15 @@ internal sealed class TrussNotJudged : Rule<TrussNotJudged.Case>
 
     public override Publication Source => Handbook.RiggingStandards.EventRigging;
 
-    protected override IEnumerable<Case> Cases(Plan plan) => plan.Rigging.Trusses.Where(truss => truss.IsInside != false).Select(truss => new Case(truss));
+    protected override IEnumerable<Case> Cases(Plan plan) => 
+    [
+        .. plan.Rigging.Trusses.Where(truss => truss.IsInside != false).Select(truss => new Case(truss.Address / "judged", truss.Placed.Truss.At, Judge(truss), truss.RestsOn, truss, null)),
+        .. plan.Rigging.Bridles.Select(bridle => new Case(bridle.Address / "judged", bridle.Bridle.At, bridle.Legs.Count > 0 ? Verdict.Holds : Verdict.CannotBeJudged, Doubts.None, null, bridle)),
+    ];
 
-    protected override Said Say(Case found) => new($"{found.Truss.Name}: what its hoists carry cannot be worked out; not known: {string.Join(", ", Missing(found.Truss))}.", "Write that.", $"{string.Join(", ", Missing(found.Truss))}");
+    protected override Said Say(Case found) => found.Truss is { } truss
+        ? new($"{truss.Name}: what its hoists carry cannot be worked out; not known: {string.Join(", ", Missing(truss))}.", "Write that.", $"{string.Join(", ", Missing(truss))}")
+        : new($"Bridle {found.Bridle!.Name}: how its legs lie cannot be worked out from its points and legs.", "Write places and heights of its points, and legs that meet, or its drop.", $"unknown");
 
     private static IEnumerable<string> Missing(TrussPlan truss)
     {
@@ -55,5 +62,5 @@ internal sealed class TrussNotJudged : Rule<TrussNotJudged.Case>
 
     private static Verdict Judge(TrussPlan truss) => truss.Study is not null ? Verdict.Holds : Verdict.CannotBeJudged;
 
-    internal sealed record Case(TrussPlan Truss) : Judgement(Truss.Address / "judged", Truss.Placed.Truss.At, Judge(Truss), Truss.RestsOn);
+    internal sealed record Case(Address Of, Mark Written, Verdict Is, Doubts Open, TrussPlan? Truss, BridlePlan? Bridle) : Judgement(Of, Written, Is, Open);
 }
