@@ -6,10 +6,14 @@ namespace Advance.Handbook;
 /// </summary>
 public sealed class BeamDiagram
 {
+    private const double Hair = 1e-9;
     private readonly double[] shearBefore;
     private readonly double[] shearAfter;
     private readonly double[] momentBefore;
     private readonly double[] momentAfter;
+    private BeamExtreme? sagging;
+    private BeamExtreme? hogging;
+    private BeamExtreme? largestShear;
 
     /// <summary>From what supports give.</summary>
     /// <param name="layout">The beam with its loads.</param>
@@ -18,7 +22,7 @@ public sealed class BeamDiagram
     public BeamDiagram(BeamLayout layout, IReadOnlyList<double> reactions, IReadOnlyList<double>? couples = null)
     {
         Layout = layout;
-        var count = layout.At.Count;
+        var count = layout.Places.Length;
         (shearBefore, shearAfter, momentBefore, momentAfter) = (new double[count], new double[count], new double[count], new double[count]);
         var (up, turn) = Jumps(layout, reactions, couples);
         for (var index = 0; index < count; index++)
@@ -33,25 +37,16 @@ public sealed class BeamDiagram
     public BeamLayout Layout { get; }
 
     /// <summary>The largest sagging moment, N m; 0 where it sags nowhere.</summary>
-    public BeamExtreme Sagging => Largest(MomentPlaces(), 1);
+    public BeamExtreme Sagging => sagging ??= LargestMoment(1);
 
     /// <summary>The largest hogging moment, N m, as a negative number; 0 where it hogs nowhere.</summary>
-    public BeamExtreme Hogging => Largest(MomentPlaces(), -1);
+    public BeamExtreme Hogging => hogging ??= LargestMoment(-1);
 
     /// <summary>The largest shear either way, N, with its sign.</summary>
-    public BeamExtreme LargestShear
-    {
-        get
-        {
-            var most = new BeamExtreme(0, 0);
-            for (var index = 0; index < shearAfter.Length; index++)
-            {
-                most = Further(Further(most, shearBefore[index], index), shearAfter[index], index);
-            }
+    public BeamExtreme LargestShear => largestShear ??= ShearEitherWay();
 
-            return most;
-        }
-    }
+    /// <summary>How many places the layout has.</summary>
+    public int Places => shearAfter.Length;
 
     /// <summary>Just left of a place of the layout, N.</summary>
     public double ShearBefore(int index) => shearBefore[index];
@@ -70,17 +65,12 @@ public sealed class BeamDiagram
     public double ShearAt(double at)
     {
         var index = Layout.Before(at);
-        return shearAfter[index] - (Layout.PerMetre[index] * (at - Layout.At[index]));
+        return shearAfter[index] - (Layout.PerMetre[index] * (at - Layout.Places[index]));
     }
 
     /// <summary>Moment just right of a place, N m, sagging positive.</summary>
     /// <param name="at">m from the left end, within the beam.</param>
-    public double MomentAt(double at)
-    {
-        var index = Layout.Before(at);
-        var along = at - Layout.At[index];
-        return momentAfter[index] + (shearAfter[index] * along) - (Layout.PerMetre[index] * along * along / 2);
-    }
+    public double MomentAt(double at) => MomentIn(Layout.Before(at), at);
 
     /// <summary>Where, right of a place of the layout and before the next, shear has a value; null where it nowhere has.</summary>
     public double? WhereShearIs(int index, double shear)
@@ -92,12 +82,12 @@ public sealed class BeamDiagram
         }
 
         var along = (shearAfter[index] - shear) / spread;
-        return along > 0 && along < Layout.At[index + 1] - Layout.At[index] ? Layout.At[index] + along : null;
+        return along > 0 && along < Layout.Places[index + 1] - Layout.Places[index] ? Layout.Places[index] + along : null;
     }
 
     private static (double[] Up, double[] Turn) Jumps(BeamLayout layout, IReadOnlyList<double> reactions, IReadOnlyList<double>? couples)
     {
-        var up = new double[layout.At.Count];
+        var up = new double[layout.Places.Length];
         var turn = (double[])layout.Couples.Clone();
         for (var index = 0; index < up.Length; index++)
         {
@@ -120,39 +110,47 @@ public sealed class BeamDiagram
             return;
         }
 
-        var along = Layout.At[index] - Layout.At[index - 1];
+        var along = Layout.Places[index] - Layout.Places[index - 1];
         var spread = Layout.PerMetre[index - 1];
         shearBefore[index] = shearAfter[index - 1] - (spread * along);
         momentBefore[index] = momentAfter[index - 1] + (((shearAfter[index - 1] + shearBefore[index]) / 2) * along);
     }
 
-    private IEnumerable<BeamExtreme> MomentPlaces()
-    {
-        for (var index = 0; index < momentAfter.Length; index++)
-        {
-            yield return new(momentBefore[index], Layout.At[index]);
-            yield return new(momentAfter[index], Layout.At[index]);
-            if (WhereShearIs(index, 0) is { } turn)
-            {
-                yield return new(MomentAt(turn), turn);
-            }
-        }
-    }
-
     // Rounding leaves a hair at free ends: what is no more than that counts as nothing.
-    private static BeamExtreme Largest(IEnumerable<BeamExtreme> places, int sign)
+    private BeamExtreme LargestMoment(int sign)
     {
         var most = new BeamExtreme(0, 0);
-        foreach (var place in places)
+        for (var index = 0; index < momentAfter.Length; index++)
         {
-            if (sign * place.Value > (sign * most.Value) + 1e-9)
+            most = Larger(Larger(most, momentBefore[index], Layout.Places[index], sign), momentAfter[index], Layout.Places[index], sign);
+            if (WhereShearIs(index, 0) is { } turn)
             {
-                most = place;
+                most = Larger(most, MomentIn(index, turn), turn, sign);
             }
         }
 
         return most;
     }
 
-    private BeamExtreme Further(BeamExtreme most, double shear, int index) => Math.Abs(shear) > Math.Abs(most.Value) + 1e-9 ? new(shear, Layout.At[index]) : most;
+    private static BeamExtreme Larger(BeamExtreme most, double moment, double at, int sign) =>
+        sign * moment > (sign * most.Value) + Hair ? new(moment, at) : most;
+
+    private double MomentIn(int index, double at)
+    {
+        var along = at - Layout.Places[index];
+        return momentAfter[index] + (shearAfter[index] * along) - (Layout.PerMetre[index] * along * along / 2);
+    }
+
+    private BeamExtreme ShearEitherWay()
+    {
+        var most = new BeamExtreme(0, 0);
+        for (var index = 0; index < shearAfter.Length; index++)
+        {
+            most = Further(Further(most, shearBefore[index], index), shearAfter[index], index);
+        }
+
+        return most;
+    }
+
+    private BeamExtreme Further(BeamExtreme most, double shear, int index) => Math.Abs(shear) > Math.Abs(most.Value) + Hair ? new(shear, Layout.Places[index]) : most;
 }

@@ -67,7 +67,7 @@ internal sealed class BeamElement
     {
         var soft = beam.Bending * beam.ShearFlexibility;
         var (a, b, r) = (length, length * length / 2, -loads.Turning);
-        var (c, d, s) = (length * length / 2, (length * length * length / 6) - (soft * length), -loads.Sinking + (soft * loads.Shear));
+        var (c, d, s) = (length * length / 2, (length * length * length / 6) - (soft * length), -loads.Sinking + (soft * loads.Sliding));
         var determinant = (a * d) - (b * c);
         var moment = ((r * d) - (b * s)) / determinant;
         var shear = ((a * s) - (r * c)) / determinant;

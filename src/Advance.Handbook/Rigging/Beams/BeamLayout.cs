@@ -29,6 +29,9 @@ public sealed class BeamLayout
     /// <summary>The places, m, rising, from 0 to the beam's length.</summary>
     public IReadOnlyList<double> At => at;
 
+    /// <summary>The places as an array, which is read hundreds of times for each lift.</summary>
+    internal double[] Places => at;
+
     /// <summary>Which place each support is.</summary>
     internal int[] Supports { get; }
 
@@ -50,6 +53,10 @@ public sealed class BeamLayout
             return new(Forces[index], at[index]);
         }
     }
+
+    /// <summary>Downward spread load from a place to the next, N/m; 0 behind the last.</summary>
+    /// <param name="index">Which place, from 0.</param>
+    public double SpreadFrom(int index) => PerMetre[index];
 
     /// <summary>The last place at or before one.</summary>
     internal int Before(double place)

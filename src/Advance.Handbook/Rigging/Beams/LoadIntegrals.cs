@@ -6,9 +6,10 @@ namespace Advance.Handbook;
 /// </summary>
 /// <param name="Shear">−Σ P, N.</param>
 /// <param name="Moment">m₀(l), N m.</param>
+/// <param name="Sliding">∫ v₀ dx, N m: the moment but for couples.</param>
 /// <param name="Turning">∫ m₀ dx, N m².</param>
 /// <param name="Sinking">∫ (l − x) m₀ dx, N m³.</param>
-internal readonly record struct LoadIntegrals(double Shear, double Moment, double Turning, double Sinking)
+internal readonly record struct LoadIntegrals(double Shear, double Moment, double Sliding, double Turning, double Sinking)
 {
     /// <summary>Of the loads between two places.</summary>
     /// <param name="loads">All loads of the beam.</param>
@@ -33,6 +34,7 @@ internal readonly record struct LoadIntegrals(double Shear, double Moment, doubl
             : new(
                 -load.Force,
                 load.Couple - (load.Force * arm),
+                -load.Force * arm,
                 (load.Couple * arm) - (load.Force * arm * arm / 2),
                 (load.Couple * arm * arm / 2) - (load.Force * arm * arm * arm / 6));
     }
@@ -43,11 +45,12 @@ internal readonly record struct LoadIntegrals(double Shear, double Moment, doubl
         : new(
             -perMetre * (far - near),
             -perMetre * (Power(far, 2) - Power(near, 2)) / 2,
+            -perMetre * (Power(far, 2) - Power(near, 2)) / 2,
             -perMetre * (Power(far, 3) - Power(near, 3)) / 6,
             -perMetre * (Power(far, 4) - Power(near, 4)) / 24);
 
     private static double Power(double value, int exponent) => exponent switch { 2 => value * value, 3 => value * value * value, _ => value * value * value * value };
 
     private LoadIntegrals Plus(LoadIntegrals other) =>
-        new(Shear + other.Shear, Moment + other.Moment, Turning + other.Turning, Sinking + other.Sinking);
+        new(Shear + other.Shear, Moment + other.Moment, Sliding + other.Sliding, Turning + other.Turning, Sinking + other.Sinking);
 }
