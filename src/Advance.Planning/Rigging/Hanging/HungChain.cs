@@ -15,12 +15,12 @@ public sealed class HungChain
     /// <exception cref="ArgumentException">There is no frame or no box, or a number is out of its range.</exception>
     public HungChain(IReadOnlyList<HungMass> frame, IReadOnlyList<HungBox> boxes)
     {
-        if (frame.Count == 0 || frame.Any(mass => !(mass.Weight >= 0)))
+        if (frame.Count == 0 || frame.Any(mass => !(mass.Weight >= 0) || !double.IsFinite(mass.Weight + mass.Forward + mass.Down)))
         {
             throw new ArgumentException("A hang has a frame that weighs something.", nameof(frame));
         }
 
-        if (boxes.Count == 0 || boxes.Any(box => !(box.Weight > 0 && box.PinToPin > 0 && box.Behind >= 0 && box.Ahead >= 0 && box.LinkArm is null or > 0)))
+        if (boxes.Count == 0 || !boxes.All(IsSound))
         {
             throw new ArgumentException("A hang has boxes with weight and height.", nameof(boxes));
         }
@@ -76,6 +76,10 @@ public sealed class HungChain
         // Nose down swings the weight back, away from the front hoist: its largest share is at the least tilt.
         return lower <= upper ? new(Sharing(upper), Sharing(lower)) : null;
     }
+
+    private static bool IsSound(HungBox box) =>
+        box is { Weight: > 0, PinToPin: > 0, Behind: >= 0, Ahead: >= 0, LinkArm: null or > 0 }
+        && double.IsFinite(box.Weight + box.Forward + box.Down + box.PinToPin + box.Behind + box.Ahead + box.Splay.Radians);
 
     private Angle Under(double forward, double up) => Angle.FromRadians(Math.Atan2(level.Centre.X - forward, up - level.Centre.Z));
 }

