@@ -72,7 +72,7 @@ internal sealed class TrussStatics
         }
 
         var places = truss.Picks.Select(pick => pick.Pick.Along.Value.Meters).ToList();
-        var isRising = places.Zip(places.Skip(1)).All(pair => pair.Second > pair.First) && places[0] >= 0 && places[^1] <= length.Meters;
+        var isRising = places.Zip(places.Skip(1)).All(pair => pair.Second - pair.First >= HungBeam.LeastApart) && places[0] >= 0 && places[^1] <= length.Meters;
         var bending = truss.Kind?.Truss?.Bending is { IsKnown: true } said ? said.Value.NewtonSquareMetres : truss.Picks.Count <= 2 ? 1e6 : (double?)null;
         var shearing = truss.Kind?.Truss?.ShearStiffness is { IsKnown: true } given ? given.Value.Newtons : (double?)null;
         return !isRising || bending is null || loads.Sum(load => load.Weight.Value!.Value.Kilograms) <= 0 || loads.Any(load => IsOff(load, length.Meters)) ? null : new HungBeam(

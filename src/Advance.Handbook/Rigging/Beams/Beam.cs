@@ -11,11 +11,12 @@ public sealed record Beam
     /// <exception cref="ArgumentOutOfRangeException">A number is out of its range.</exception>
     public Beam(double length, double bending, double? shear, IReadOnlyList<BeamLoad> loads)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(length);
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(bending);
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(shear ?? 1);
-        var over = loads.FirstOrDefault(load => load.From < 0 || load.To > length * (1 + 1e-12));
-        if (over is not null)
+        if (!IsPositive(length) || !IsPositive(bending) || !IsPositive(shear ?? 1))
+        {
+            throw new ArgumentOutOfRangeException(nameof(length), "Length and stiffness of a beam are more than 0.");
+        }
+
+        if (loads.Any(load => load.From < 0 || load.To > length * (1 + 1e-12)))
         {
             throw new ArgumentOutOfRangeException(nameof(loads), "A load lies beyond the end of the beam.");
         }
@@ -46,4 +47,6 @@ public sealed record Beam
 
     /// <summary>Moment of all loads about the left end, N m, clockwise positive.</summary>
     public double MomentAboutStart => Loads.Sum(load => (load.Force * load.Centre) + load.Couple);
+
+    private static bool IsPositive(double value) => value > 0 && double.IsFinite(value);
 }

@@ -65,7 +65,7 @@ public sealed class ContinuousBeam
 
     private static void Check(Beam beam, IReadOnlyList<double> at)
     {
-        if (at.Count == 0 || at[0] < 0 || at[^1] > beam.Length * (1 + 1e-12))
+        if (at.Count == 0 || !(at[0] >= 0) || !(at[^1] <= beam.Length * (1 + 1e-12)))
         {
             throw new ArgumentException("Supports stand within the length of the beam.", nameof(at));
         }

@@ -54,7 +54,7 @@ public sealed class TwoLegBridle
 
     /// <summary>
     /// From how long the legs are: the apex is the lower of the two places where circles about the anchors meet. Null where they do not meet below both
-    /// anchors: the legs are too short, or one is so long that the other carries all.
+    /// anchors. Where a leg is so long that the apex comes to lie beyond the other's anchor, the bridle is not taut.
     /// </summary>
     /// <param name="load">W, N, 0 or more.</param>
     /// <param name="span">How far apart the anchors are, level, m, more than 0.</param>

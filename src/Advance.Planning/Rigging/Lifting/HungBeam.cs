@@ -7,13 +7,16 @@ namespace Advance.Planning;
 /// </summary>
 public sealed record HungBeam
 {
+    /// <summary>How far apart hoists must be, m, to count as several: nearer ones hang from one place and are put in as one.</summary>
+    public const double LeastApart = 0.05;
+
     /// <summary>Makes one.</summary>
     /// <param name="length">m, more than 0.</param>
     /// <param name="bending">EI, N m², more than 0.</param>
     /// <param name="shear">GA, N, more than 0; null where unknown: then it bends only.</param>
     /// <param name="weights">Spread along it.</param>
     /// <param name="loads">At places of it.</param>
-    /// <param name="hoists">One or more, rising along it, no two in one place.</param>
+    /// <param name="hoists">One or more, rising along it, 50 mm apart or more.</param>
     /// <exception cref="ArgumentException">Something is out of its range, nothing weighs anything, or the hoists do not rise.</exception>
     public HungBeam(
         double length, double bending, double? shear, IReadOnlyList<HungWeight> weights, IReadOnlyList<HungLoad> loads, IReadOnlyList<HungHoist> hoists)
@@ -24,9 +27,14 @@ public sealed record HungBeam
             throw new ArgumentException("What hangs pulls down.", nameof(loads));
         }
 
-        if (hoists.Any(hoist => hoist.Stiffness is not (null or > 0)))
+        if (hoists.Any(hoist => hoist.Stiffness is not (null or (> 0 and < double.PositiveInfinity))))
         {
             throw new ArgumentException("A chain's stiffness is more than 0, or unknown.", nameof(hoists));
+        }
+
+        if (hoists.Zip(hoists.Skip(1)).Any(pair => !(pair.Second.At - pair.First.At >= LeastApart - 1e-9)))
+        {
+            throw new ArgumentException("Hoists rise along the truss, a hand apart or more.", nameof(hoists));
         }
 
         Beam = new Beam(

@@ -5,12 +5,36 @@ namespace Advance.Planning;
 /// <summary>
 /// What hoists and truss may carry. A null is unknown: it is left out of what is worked out here, and who asks must say that it cannot be judged.
 /// </summary>
-/// <param name="Hoists">N, more than 0, one for each hoist.</param>
-/// <param name="Sagging">N m, more than 0.</param>
-/// <param name="Hogging">N m, more than 0.</param>
-/// <param name="Shear">N, more than 0.</param>
-public sealed record LiftCapacities(IReadOnlyList<double?> Hoists, double? Sagging, double? Hogging, double? Shear)
+public sealed record LiftCapacities
 {
+    /// <summary>Makes them.</summary>
+    /// <param name="hoists">N, more than 0, one for each hoist.</param>
+    /// <param name="sagging">Ma where it sags, N m, more than 0.</param>
+    /// <param name="hogging">Ma where it hogs, N m, more than 0.</param>
+    /// <param name="shear">Va, N, more than 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">One is nothing or less: nothing may carry nothing.</exception>
+    public LiftCapacities(IReadOnlyList<double?> hoists, double? sagging, double? hogging, double? shear)
+    {
+        if (hoists.Append(sagging).Append(hogging).Append(shear).Any(capacity => capacity is not (null or > 0)))
+        {
+            throw new ArgumentOutOfRangeException(nameof(hoists), "A capacity is more than 0, or unknown.");
+        }
+
+        (Hoists, Sagging, Hogging, Shear) = (hoists, sagging, hogging, shear);
+    }
+
+    /// <summary>N, one for each hoist.</summary>
+    public IReadOnlyList<double?> Hoists { get; }
+
+    /// <summary>N m, where the truss sags.</summary>
+    public double? Sagging { get; }
+
+    /// <summary>N m, where it hogs.</summary>
+    public double? Hogging { get; }
+
+    /// <summary>N.</summary>
+    public double? Shear { get; }
+
     /// <summary>Whether nothing is unknown.</summary>
     public bool IsComplete => Hoists.All(hoist => hoist is not null) && Sagging is not null && Hogging is not null && Shear is not null;
 

@@ -51,10 +51,14 @@ public sealed class LiftStudy
     /// <param name="atRest">How far a hook may be off level at rest, m, 0 or more.</param>
     /// <param name="moving">And while it moves, m, 0 or more.</param>
     /// <param name="capacities">What hoists and truss may carry, so that each envelope tells what is used most; null to leave that out.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A distance is negative.</exception>
     public static LiftStudy? Of(HungBeam hung, double atRest, double moving, LiftCapacities? capacities = null)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(atRest);
-        ArgumentOutOfRangeException.ThrowIfNegative(moving);
+        if (!(atRest >= 0 && moving >= 0) || !double.IsFinite(atRest + moving))
+        {
+            throw new ArgumentOutOfRangeException(nameof(atRest), "How far hooks are off level is a length.");
+        }
+
         return hung.IsInside ? new(hung, new LiftCases(hung), atRest, moving, capacities) : null;
     }
 

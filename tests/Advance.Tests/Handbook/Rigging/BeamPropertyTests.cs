@@ -37,7 +37,7 @@ public sealed class BeamPropertyTests
             Assert.Equal(0, solved.Diagram.ShearAfter(last), 1e-6);
             Assert.Equal(0, solved.Diagram.MomentAfter(last), 1e-5);
         },
-        iter: 500);
+        iter: 300);
 
     [Fact]
     public void The_curve_that_bending_and_shear_give_passes_through_every_support() => Any.Sample(
@@ -51,7 +51,7 @@ public sealed class BeamPropertyTests
                 Assert.Equal(support.Offset - give, solved.HeightAt(support.At), 1e-7);
             }
         },
-        iter: 500);
+        iter: 300);
 
     [Fact]
     public void A_load_at_one_place_moves_another_as_much_as_the_other_moves_the_one() => Gen.Select(Any, Gen.Double[0, 20], Gen.Double[0, 20]).Sample(

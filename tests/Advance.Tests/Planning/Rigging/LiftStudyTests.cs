@@ -164,7 +164,36 @@ public sealed class LiftStudyTests
         Assert.Throws<ArgumentException>(() => new HungBeam(4, 1e6, null, [new HungWeight(0, 4, 1)], [], []));
         Assert.Throws<ArgumentException>(() => new HungBeam(4, 1e6, null, [new HungWeight(0, 4, 1)], [], [new(0), new(2, 0)]));
         Assert.Throws<ArgumentException>(() => new HungBeam(4, 1e6, null, [], [new HungLoad(1, -1)], [new(0), new(2)]));
+        Assert.Throws<ArgumentException>(() => new HungBeam(4, 1e6, null, [new HungWeight(0, 4, 1)], [], [new(0), new(2), new(2.04)]));
+        Assert.Throws<ArgumentException>(() => new HungBeam(4, 1e6, null, [new HungWeight(0, 4, 1)], [], [new(double.NaN)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new HungBeam(double.NaN, 1e6, null, [new HungWeight(0, 4, 1)], [], [new(2)]));
         Assert.Throws<ArgumentOutOfRangeException>(() => new HungBeam(4, 1e6, null, [], [new HungLoad(5, 1)], [new(0), new(2)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LiftStudy.Of(Trusses.Even(3), -1, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => LiftStudy.Of(Trusses.Even(3), 0, double.NaN));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new LiftCapacities([0], null, null, null));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new LiftCapacities([null], -1, null, null));
+    }
+
+    [Fact]
+    public void Hoists_a_hand_apart_are_worked_out_and_a_hundred_hoists_too()
+    {
+        var close = new HungBeam(20, 3e6, 2e7, [new HungWeight(0, 20, 200)], [new HungLoad(9, 5000)], [new(1), new(1.05), new(10), new(10.05), new(19)]);
+        Assert.Equal(9000, LiftStudy.Of(close, 0.01, 0.05)!.Rigid.Levels.Sum(), 1e-3);
+        var many = LiftStudy.Of(Trusses.Even(100, 3, 100, 1e6), 0, 0)!;
+
+        // Far from the ends each hoist of many carries its span.
+        Assert.Equal(300, many.Rigid.Levels[50], 1e-3);
+        Assert.Equal(100 * 297, many.Rigid.Levels.Sum(), 1e-3);
+    }
+
+    [Fact]
+    public void What_is_unknown_is_left_out_and_said()
+    {
+        LiftCapacities none = new([null, null, null], null, null, null);
+        Assert.False(none.IsComplete);
+        Assert.Null(LiftStudy.Of(Trusses.Even(3), 0.01, 0.01, none)!.AtRest.Use);
+        Assert.All(LiftTolerance.Of(Trusses.Even(3), none), tolerance => Assert.Null(tolerance.Least));
+        Assert.True(new LiftCapacities([1], 1, 1, 1).IsComplete);
     }
 
     private static bool Without(HungBeam truss, int gone)
