@@ -56,7 +56,7 @@ internal sealed class RoofLoads(Brief brief, IReadOnlyList<TrussPlan> trusses, I
 
     private static bool IsIt(string name, RoofPoint point) => string.Equals(name, point.Name, StringComparison.OrdinalIgnoreCase);
 
-    private static BeamPlan BeamOf(RoofBeam beam, IReadOnlyList<PointPlan> points)
+    private static BeamPlan BeamOf(RoofBeam beam, List<PointPlan> points)
     {
         var loads = points.Select(point => (At: point.Point.Along is { } given ? Figure.From(given) : new Figure<Length>(null, Doubts.None, Reason.Derived.It), Load: point.AtRest))
             .Concat(beam.Others.Select(other => (At: Figure.From(other.Along), Load: Figure.From(other.Weight))))

@@ -21,7 +21,7 @@ internal sealed class TrussNotJudged : Rule<TrussNotJudged.Case>
 
     public override Publication Source => Handbook.RiggingStandards.EventRigging;
 
-    protected override IEnumerable<Case> Cases(Plan plan) => 
+    protected override IEnumerable<Case> Cases(Plan plan) =>
     [
         .. plan.Rigging.Trusses.Where(truss => truss.IsInside != false).Select(truss => new Case(truss.Address / "judged", truss.Placed.Truss.At, Judge(truss), truss.RestsOn, truss, null)),
         .. plan.Rigging.Bridles.Select(bridle => new Case(bridle.Address / "judged", bridle.Bridle.At, bridle.Legs.Count > 0 ? Verdict.Holds : Verdict.CannotBeJudged, Doubts.None, null, bridle)),
