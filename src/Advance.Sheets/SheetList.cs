@@ -18,6 +18,8 @@ internal static class SheetList
         ("load-out", LoadOutViews.Of),
         ("stage-plot", plan => plan.Stage.Stages.Count > 0 ? StagePlotViews.Of(plan) : null),
         ("act-letter", ActLetterViews.Of),
+        ("hoist-table", HoistTableViews.Of),
+        ("point-loads", PointLoadsViews.Of),
         ("supply-request", SupplyRequestViews.Of),
         ("one-line", OneLineViews.Of),
         ("distribution", DistributionViews.Of),

@@ -15,6 +15,9 @@ namespace Advance.Planning;
 public sealed record PointPlan(
     RoofPoint Point, IReadOnlyList<string> Hangs, Figure<Mass> AtRest, Figure<Mass> Moving, Figure<Mass> Sideways, double? Bearing, Figure<Mass> Limit)
 {
+    /// <summary>Seen from above; null where nobody knows.</summary>
+    public Spot? Spot { get; init; }
+
     /// <summary>Its name in the plan.</summary>
     public Address Address => Address.Of("rigging") / "point" / Point.Name;
 

@@ -8,7 +8,7 @@ using UnitsNet;
 namespace Advance.Planning;
 
 /// <summary>Adds up what hangs on each point and each beam of the roof.</summary>
-internal sealed class RoofLoads(Brief brief, IReadOnlyList<TrussPlan> trusses, IReadOnlyList<BridlePlan> bridles)
+internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<TrussPlan> trusses, IReadOnlyList<BridlePlan> bridles)
 {
     private static readonly Figure<Mass> None = new(Mass.Zero, Doubts.None, Reason.Derived.It);
 
@@ -42,7 +42,10 @@ internal sealed class RoofLoads(Brief brief, IReadOnlyList<TrussPlan> trusses, I
             moving,
             legs.Count == 0 ? None : new Figure<Mass>(isOpen ? null : Mass.FromKilograms(along), rest.RestsOn, Reason.Derived.It),
             along > 1e-9 ? ((Math.Atan2(x, y) * 180 / Math.PI) + 360) % 360 : null,
-            Figure.From(point.Limit));
+            Figure.From(point.Limit))
+        {
+            Spot = ground.Find(point.Place),
+        };
     }
 
     private static Figure<Mass> Moving(BridleLegPlan? leg) => leg is null ? None with { Value = null }
