@@ -54,7 +54,7 @@ internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech
         var at = use.At is { } place ? string.Create(CultureInfo.InvariantCulture, $" at {place:0.##} m") : "";
         return use.Part switch
         {
-            LiftPart.Hoist => use.Hoist is { } hoist ? $"hoist {truss.Picks[hoist].Name}" : "a hoist",
+            LiftPart.Hoist => use.Hoist is { } hoist ? $"{truss.Picks[hoist].Name}, its hoist or point" : "a hoist",
             LiftPart.Sagging => $"the truss, sagging{at}",
             LiftPart.Hogging => $"the truss, hogging{at}",
             LiftPart.Shear => $"the truss, in shear{at}",
@@ -86,7 +86,7 @@ internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech
     private static string Links(double off, double link)
     {
         var whole = (int)Math.Floor((off / link) + 1e-9);
-        return whole == 1 ? "1 link" : string.Create(CultureInfo.InvariantCulture, $"{whole} links");
+        return whole == 0 ? "under 1 link" : whole == 1 ? "1 link" : string.Create(CultureInfo.InvariantCulture, $"{whole} links");
     }
 
     private string Notes(PickPlan pick)

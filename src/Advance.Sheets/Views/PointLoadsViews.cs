@@ -64,7 +64,7 @@ internal sealed class PointLoadsViews
         yield return new PairView("Days", Cell.Of(gig.Days.Count > 0 ? string.Join(", ", gig.Days.Select(day => ScheduleDays.NameOf(day, plan))) : plan.ShowDate is { } date ? Speech.Date(date) : "TBC"));
         yield return new PairView("Hall", Cell.Of(string.Join(", ", new[] { venue.Name, venue.Address }.Where(part => part.Length > 0))));
         var rigger = gig.People.FirstOrDefault(person => person.Does.Contains("rigg", StringComparison.OrdinalIgnoreCase));
-        yield return new PairView("Competent rigger", rigger is null ? Cell.Blank : Cell.Of(rigger.Name));
+        yield return new PairView("Competent rigger", Cell.Of(rigger?.Name ?? "not named yet"));
     }
 
     private IEnumerable<PairView> Basis()
@@ -119,7 +119,7 @@ internal sealed class PointLoadsViews
             if (limit is { } given)
             {
                 var share = RiggingCells.Share(roof, Figure.From(given));
-                yield return new PairView("Of that", share with { Text = $"{share.Text} %" });
+                yield return new PairView("Of that", share.Value is null ? share : share with { Text = $"{share.Text} %" });
             }
         }
     }
