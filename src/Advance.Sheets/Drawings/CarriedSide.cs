@@ -5,7 +5,7 @@ using Advance.Planning;
 
 namespace Advance.Sheets.Drawings;
 
-/// <summary>What a truss carries, seen from its side: arrows for what is in one place, bands for what is spread.</summary>
+/// <summary>What a truss carries besides itself, seen from its side: arrows for what is in one place, bands for what is spread.</summary>
 internal static class CarriedSide
 {
     // In metres, as drawn.
@@ -16,11 +16,11 @@ internal static class CarriedSide
 
     /// <summary>From back to front; what has no known place is left out.</summary>
     /// <param name="truss">The truss.</param>
-    /// <param name="trim">Of its lower chord above the floor, in metres.</param>
+    /// <param name="trim">Of its lower chord, as drawn, in metres.</param>
     /// <param name="speech">Of the paper.</param>
     public static IEnumerable<Shape> Shapes(TrussPlan truss, double trim, Speech speech)
     {
-        var placed = truss.Loads.Where(load => load.From is not null).ToList();
+        var placed = truss.Loads.Skip(1).Where(load => load.From is not null).ToList();
         var spread = placed.Where(load => load.To is not null).ToList();
         foreach (var (index, load) in spread.Index())
         {

@@ -9,9 +9,9 @@ namespace Advance.Sheets.Drawings;
 internal static class ForceCurves
 {
     // In metres, as drawn: how far under the floor the middle of each diagram is, and half its height.
-    private const double ShearMiddle = -1.9;
-    private const double MomentMiddle = -4.9;
-    private const double Half = 1;
+    private const double ShearMiddle = -1.6;
+    private const double MomentMiddle = -3.9;
+    private const double Half = 0.7;
 
     /// <summary>Both; nothing where nobody knows.</summary>
     /// <param name="truss">The truss.</param>
@@ -37,7 +37,7 @@ internal static class ForceCurves
         Paper.Pictures.Point Of(double along, double value) => TrussElevationDrawing.At(along, middle + (value * scale));
         yield return new Polyline([.. curve.Select(point => Of(point.At, point.Most)), .. curve.Reverse().Select(point => Of(point.At, point.Least))], Closed: true) { Fill = Fill.Grey, Pen = Pen.Normal };
         yield return new Line(Of(0, 0), Of(length, 0)) { Pen = Pen.Thin };
-        yield return new Lettering(TrussElevationDrawing.At(0, middle + Half + 0.3), name, TextStyle.Strong) { Anchor = Anchor.Left };
+        yield return new Lettering(TrussElevationDrawing.At(0, middle + Half + 0.35), name, TextStyle.Strong) { Anchor = Anchor.Left };
         foreach (var (limit, sign) in new[] { (most, 1), (least, -1) })
         {
             if (limit is { } allowed)

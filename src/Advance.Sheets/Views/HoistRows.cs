@@ -80,7 +80,7 @@ internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech
         }
 
         var cell = rigging.Small(off) with { Verdict = off <= 0 ? Paper.Tree.Verdict.Fails : Paper.Tree.Verdict.Plain };
-        return hoist?.Link is { IsKnown: true } link ? cell with { Text = $"{cell.Text} · {Links(off, link.Value.Meters)}" } : cell;
+        return hoist?.Link is { IsKnown: true } link ? cell with { Text = $"{cell.Text} · {Links(off, link.Value.Meters).Replace("under ", "<", StringComparison.Ordinal)}" } : cell;
     }
 
     private static string Links(double off, double link)
