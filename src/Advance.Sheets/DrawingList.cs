@@ -15,6 +15,8 @@ internal static class DrawingList
     [
         new Drawing("way-in", [], _ => WayInDrawing.Draw(plan)),
         new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),
+        new Drawing("rigging-plot", ["stage"], told => RiggingPlotDrawing.Draw(plan, plan.Stage.Stages.FirstOrDefault(stage => stage.Name == told.GetValueOrDefault("stage", "")))),
+        new Drawing("truss-elevation", ["truss"], told => Truss(plan, told)),
         new Drawing("system", ["stack"], told => System(plan, told)),
         new Drawing("signal-diagram", ["part"], told => Signal(plan, told)),
         new Drawing("one-line", ["first", "count", "room"], told => OneLine(plan, told)),
@@ -25,6 +27,12 @@ internal static class DrawingList
         var stage = plan.Stage.Stages.FirstOrDefault(stage => stage.Name == told.GetValueOrDefault("stage", ""));
         var act = told.GetValueOrDefault("act", "");
         return stage is null ? null : StagePlotDrawing.Draw(plan, stage, act.Length > 0 ? act : null);
+    }
+
+    private static Scene? Truss(Plan plan, IReadOnlyDictionary<string, string> told)
+    {
+        var truss = plan.Rigging.Trusses.FirstOrDefault(truss => truss.Name == told.GetValueOrDefault("truss", ""));
+        return truss is null ? null : TrussElevationDrawing.Draw(plan, truss);
     }
 
     private static Scene? System(Plan plan, IReadOnlyDictionary<string, string> told)

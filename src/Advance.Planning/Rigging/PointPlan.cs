@@ -19,6 +19,9 @@ public sealed record PointPlan(
     /// <summary>Where the first thing on it was asked for.</summary>
     public required Mark At { get; init; }
 
+    /// <summary>Seen from above; null where nobody knows.</summary>
+    public Spot? Spot { get; init; }
+
     /// <summary>Its name in the plan.</summary>
     public Address Address => Address.Of("rigging") / "point" / Point.Name;
 

@@ -26,7 +26,7 @@ public static class RiggingDepartment
         var trusses = placed.Trusses.Select(truss => new TrussStatics(brief, truss, loads.Of(truss)).Plan()).ToList();
         var bridling = new BridleStatics(brief, ground);
         var bridles = brief.Gig.Rigging.Bridles.Select(bridle => bridling.Of(bridle, [.. trusses.SelectMany(truss => truss.Picks).Where(pick => IsOn(pick, bridle))])).ToList();
-        var points = new RoofLoads(brief, trusses, bridles).Points();
+        var points = new RoofLoads(brief, ground, trusses, bridles).Points();
         var roof = points.Count == 0 ? null : BridleStatics.Total("all points of the roof, at rest", points.Select(point => point.AtRest));
         return new RiggingPlan(trusses, bridles, points, RoofLoads.Beams(brief.Venue, points), roof);
     }

@@ -8,7 +8,7 @@ using UnitsNet;
 namespace Advance.Planning;
 
 /// <summary>Adds up what hangs on each point and each beam of the roof.</summary>
-internal sealed class RoofLoads(Brief brief, IReadOnlyList<TrussPlan> trusses, IReadOnlyList<BridlePlan> bridles)
+internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<TrussPlan> trusses, IReadOnlyList<BridlePlan> bridles)
 {
     private static readonly Figure<Mass> None = new(Mass.Zero, Doubts.None, Reason.Derived.It);
 
@@ -45,6 +45,8 @@ internal sealed class RoofLoads(Brief brief, IReadOnlyList<TrussPlan> trusses, I
             Figure.From(point.Limit))
         {
             At = picks.Select(pick => pick.Placed.Pick.At).Concat(legs.Select(one => one.Bridle.Bridle.At)).FirstOrDefault(point.At),
+
+            Spot = ground.Find(point.Place),
         };
     }
 

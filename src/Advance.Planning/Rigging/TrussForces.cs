@@ -58,7 +58,7 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
         var weights = loads.Select(load => LeftOf(load, most.At)).Where(one => one.Share > 0).ToList();
         var formula = sign > 0 ? "m = 9.80665 · (Σ Rᵢ · aᵢ − Σ Wⱼ · bⱼ)" : "m = 9.80665 · (Σ Wⱼ · bⱼ − Σ Rᵢ · aᵢ)";
         return Sum.Of($"{name}, {Words(most)}, at rest", formula, Statics.Equilibrium)
-            .PutAll("Rᵢ", pulls.Select(one => new Figure<Mass>(Mass.FromKilograms(one.Pull / TrussStatics.Gravity), Doubts.None, Reason.Derived.It)))
+            .PutAll("Rᵢ", pulls.Select(one => new Figure<Mass>(Mass.FromKilograms(one.Pull / TrussStatics.Gravity), Doubts, Reason.Derived.It)))
             .PutAll("aᵢ", pulls.Select(one => LengthOf(most.At - one.At)))
             .PutAll("Wⱼ", weights.Select(one => one.Load.Weight.Value is { } mass ? new Figure<Mass>(mass * one.Share, one.Load.Weight.RestsOn, Reason.Derived.It) : one.Load.Weight))
             .PutAll("bⱼ", weights.Select(one => LengthOf(one.Lever)))

@@ -24,7 +24,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
     private IEnumerable<CarriedLoad> Itself(PlacedTruss truss)
     {
         var weight = StackFigures.Weight(truss.Sections, brief.Company.Policies.WeightMargin, $"{truss.Name}, its own weight");
-        yield return new CarriedLoad($"{truss.Sections.Count} x {truss.Truss.Item.Or("TBC")}", weight, HowOf(truss.Kind), 0, LengthOf(truss), 0);
+        yield return new CarriedLoad($"{truss.Sections.Count} x {truss.Truss.Item.Or("TBC")}", weight, HowOf(truss.Kind), StartOf(truss), LengthOf(truss), 0);
     }
 
     private CarriedLoad Of(FixturePlan fixture, PlacedTruss truss)
@@ -47,7 +47,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
         var weight = Sum.Of($"{truss.Name}, leads that end on it", "W = Σ wᵢ", Publication.Arithmetic)
             .PutAll("wᵢ", leads.Select(WeightOf))
             .Gives(terms => Mass.FromKilograms(terms.Values.Sum(one => one.Kilograms)));
-        yield return new CarriedLoad($"{leads.Count} leads that end on it", weight with { RestsOn = weight.RestsOn.With(cables.RestsOn) }, null, 0, LengthOf(truss), 0);
+        yield return new CarriedLoad($"{leads.Count} leads that end on it", weight with { RestsOn = weight.RestsOn.With(cables.RestsOn) }, null, StartOf(truss), LengthOf(truss), 0);
     }
 
     private Figure<Mass> WeightOf(Kind lead) => lead.Cable!.WeightPerLength is { } given
@@ -73,7 +73,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
             load.Count == 1 ? load.What : FormattableString.Invariant($"{load.Count} x {load.What}"),
             weight,
             given is null ? null : how,
-            isWhole ? 0 : Metres(load.Along),
+            isWhole ? StartOf(truss) : Metres(load.Along),
             isWhole ? LengthOf(truss) : Metres(load.To),
             Metres(load.Offset) ?? 0);
     }
@@ -85,6 +85,9 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
             .Gives((bare, margin) => bare * (1 + (margin / 100)));
 
     private static Figure<Mass> Unknown => new(null, Doubts.None, Reason.Derived.It);
+
+    // What is spread over a truss of unknown length is nobody knows where.
+    private static double? StartOf(PlacedTruss truss) => LengthOf(truss) is null ? null : 0;
 
     private static double? LengthOf(PlacedTruss truss) => truss.Truss.Length.Is(out var length) ? length.Meters : null;
 

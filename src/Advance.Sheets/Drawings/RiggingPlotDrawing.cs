@@ -1,0 +1,109 @@
+using Advance.Domain.Gigs;
+using Advance.Domain.Wording;
+using Advance.Paper.Pictures;
+using Advance.Paper.Tree;
+using Advance.Planning;
+using UnitsNet;
+
+namespace Advance.Sheets.Drawings;
+
+/// <summary>What hangs, seen from above and to scale, with the audience at the foot: trusses, picks, the venue's points, legs of bridles.</summary>
+internal static class RiggingPlotDrawing
+{
+    // A pick this close under the point that it hangs on, in metres, is one place with one label.
+    private const double SamePlace = 0.15;
+    private const double PickRadius = 0.09;
+    private const double PointHalf = 0.14;
+
+    /// <summary>Draws it; null where nothing that hangs has a known place.</summary>
+    public static Scene? Draw(Plan plan, Stage? stage)
+    {
+        var speech = Speech.Of(plan.Brief.Company.Units);
+        var trusses = plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is not null && truss.Placed.Truss.Length.IsKnown).ToList();
+        var symbols = Points(plan, speech).Concat(Picks(plan, trusses, speech)).ToList();
+        return trusses.Count == 0 && symbols.Count == 0 ? null : new Scene(
+            $"Rigging plot of {plan.Brief.Gig.Title}, seen from above with the audience at the foot",
+            [
+                .. stage is null ? [] : DeckDrawing.Layers(stage, Covered(plan)),
+                new Layer("trusses", [.. trusses.Select(truss => TrussOf(truss, speech))]),
+                new Layer("bridles", [.. Legs(plan)]) { KeepsLabelsOff = true },
+                new Layer("points", symbols),
+            ]);
+    }
+
+    // The letters of the sides keep off what hangs beside the stage, too.
+    private static List<Placed> Covered(Plan plan) => [.. plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is not null).Select(truss =>
+        new Placed(truss.Address, truss.Name, Look.Truss, truss.Placed.Spot!.Value, FootprintOf(truss), 0, null, Domain.Facts.Doubts.None))];
+
+    /// <summary>Trusses that are not drawn, as nobody knows where they hang or how long they are.</summary>
+    public static IReadOnlyList<string> NotDrawn(Plan plan) =>
+        [.. plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is null || !truss.Placed.Truss.Length.IsKnown).Select(truss => truss.Name)];
+
+    private static Symbol TrussOf(TrussPlan truss, Speech speech)
+    {
+        var covers = FootprintOf(truss);
+        var outline = new Rectangle(PlotScale.At(truss.Placed.Spot!.Value), PlotScale.Mm(covers.Width), PlotScale.Mm(covers.Depth)) { Fill = Fill.Grey, Pen = Pen.Thin };
+        var length = truss.Placed.Truss.Length.Value;
+        return new Symbol(truss.Address.Text, [outline])
+        {
+            Label = new Label([new LabelLine(truss.Name), new LabelLine($"{speech.Say(length)}, {LoadWords.Of("trim", truss.Placed.Trim, speech)}, {LoadWords.Of(truss.Weight, speech)}", TextStyle.Quiet)]) { Rank = 1, MayStandInside = false },
+            IsArea = true,
+        };
+    }
+
+    private static Footprint FootprintOf(TrussPlan truss)
+    {
+        const double Usual = 0.3;
+        var along = truss.Placed.Truss.Length.Is(out var length) ? length.Meters : 1;
+        var across = truss.Placed.Kind?.Truss?.Width is { IsKnown: true } width ? width.Value.Meters : Usual;
+        return truss.Placed.Truss.RunsUpstage ? new Footprint(across, along) : new Footprint(along, across);
+    }
+
+    // A cross in a square, with the picks that hang straight under it.
+    private static IEnumerable<Symbol> Points(Plan plan, Speech speech) =>
+        from point in plan.Rigging.Points
+        where point.Spot is not null
+        let under = plan.Rigging.Trusses.SelectMany(truss => truss.Picks).Where(pick => IsUnder(pick, point) || (pick.Spot is null && IsOn(pick, point))).Select(pick => pick.Name).ToList()
+        select new Symbol(point.Address.Text, [.. Mark(PlotScale.At(point.Spot!.Value))])
+        {
+            Label = new Label(
+            [
+                new LabelLine(point.Point.Name),
+                new LabelLine(string.Join(", ", [.. under, LoadWords.Of(point.AtRest, speech)]), TextStyle.Quiet),
+            ]),
+        };
+
+    private static IEnumerable<Shape> Mark(Paper.Pictures.Point at)
+    {
+        var half = PlotScale.Mm(PointHalf);
+        yield return new Rectangle(at, 2 * half, 2 * half) { Fill = Fill.White };
+        yield return new Line(at.Plus(-half, -half), at.Plus(half, half)) { Pen = Pen.Thin };
+        yield return new Line(at.Plus(-half, half), at.Plus(half, -half)) { Pen = Pen.Thin };
+    }
+
+    // A pick that hangs elsewhere than straight under its point: on a bridle, or on nothing that is known.
+    private static IEnumerable<Symbol> Picks(Plan plan, List<TrussPlan> trusses, Speech speech) =>
+        from pick in trusses.SelectMany(truss => truss.Picks)
+        where pick.Spot is not null && !plan.Rigging.Points.Any(point => IsUnder(pick, point))
+        select new Symbol(pick.Address.Text, [new Circle(PlotScale.At(pick.Spot!.Value), PlotScale.Mm(PickRadius)) { Fill = Fill.Black }])
+        {
+            Label = new Label([new LabelLine(pick.Name), new LabelLine($"{HangsOn(pick)}{LoadWords.Of(pick.PointAtRest, speech)}", TextStyle.Quiet)]),
+        };
+
+    private static string HangsOn(PickPlan pick) => pick.Placed.Pick.Point.Is(out var name) ? $"on {name}, " : "";
+
+    private static bool IsUnder(PickPlan pick, PointPlan point) =>
+        pick.Spot is { } spot && point.Spot is { } above && spot.To(above) <= SamePlace && IsOn(pick, point);
+
+    private static bool IsOn(PickPlan pick, PointPlan point) =>
+        pick.Placed.Pick.Point.Is(out var name) && string.Equals(name, point.Point.Name, StringComparison.OrdinalIgnoreCase);
+
+    // From each point to where the hook of its bridle comes to hang.
+    private static IEnumerable<Line> Legs(Plan plan) =>
+        from bridle in plan.Rigging.Bridles
+        from leg in bridle.Legs
+        let point = plan.Rigging.Points.FirstOrDefault(point => string.Equals(point.Point.Name, leg.Point, StringComparison.OrdinalIgnoreCase))
+        where point?.Spot is not null
+        let level = leg.Length * Math.Cos(leg.FromHorizontal * Math.PI / 180)
+        select new Line(PlotScale.At(point.Spot!.Value), PlotScale.At(point.Spot.Value.Plus(level * leg.TowardsX, level * leg.TowardsY))) { Pen = new Pen(LineWeight.Normal, Dash.Dashed) };
+}

@@ -1,0 +1,104 @@
+using System.Globalization;
+using Advance.Domain.Wording;
+using Advance.Planning;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>The rows of the hoist table, and how far its hooks may be off level.</summary>
+internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech)
+{
+    /// <summary>One pick.</summary>
+    public HoistTableView.Pick Of(TrussPlan truss, PickPlan pick, int index)
+    {
+        var placed = pick.Placed;
+        var hoist = placed.Hoist?.Kind?.Hoist;
+        return new HoistTableView.Pick(Cell.Of(pick.Name) with { Strong = true })
+        {
+            Along = rigging.Length(placed.Pick.Along),
+            Point = cells.Of(placed.Pick.Point),
+            Hoist = placed.Hoist is { } piece ? Cell.Of(piece.Kind?.Name ?? piece.Item) with { Tbc = placed.Pick.Hoist?.Doubt is { } doubt ? cells.Note(doubt) : null } : Cell.Of("hangs dead"),
+            Body = placed.Hoist is null ? Cell.Blank : Cell.Of(placed.Pick.BodyUp ? "up" : "down"),
+            Level = rigging.Mass(pick.Level) with { Strong = true },
+            AtRest = rigging.Mass(pick.AtRest),
+            Moving = rigging.Mass(pick.Moving),
+            Least = rigging.Mass(pick.Least),
+            Bound = rigging.Mass(pick.Bound),
+            Hook = rigging.Mass(pick.Hoist),
+            Rating = placed.Hoist is null ? Cell.Blank : RatingOf(pick),
+            Share = placed.Hoist is null ? Cell.Blank : RiggingCells.Share(pick.Hoist, pick.Rating),
+            High = Off(truss, hoist, index, tolerance => tolerance.Raise),
+            Low = Off(truss, hoist, index, tolerance => tolerance.Drop),
+            Chain = hoist is null ? Cell.Blank : rigging.Length(hoist.ChainLength),
+            Notes = Notes(pick),
+        };
+    }
+
+    /// <summary>The least that a hook of a truss may be off, with unit and links, and what is over its limit then; empty where nothing depends on it.</summary>
+    public (string Level, string Over) Tightest(TrussPlan truss)
+    {
+        var least = truss.Tolerances.Where(tolerance => tolerance.Least is not null).OrderBy(tolerance => tolerance.Least).FirstOrDefault();
+        if (least is null)
+        {
+            return ("", "");
+        }
+
+        var use = least.Raise == least.Least ? least.RaiseUse : least.DropUse;
+        var off = rigging.Small(least.Least!.Value).Text;
+        var links = truss.Picks[least.Hoist].Placed.Hoist?.Kind?.Hoist?.Link is { IsKnown: true } link ? $" ({Links(least.Least.Value, link.Value.Meters)})" : "";
+        return ($"{off} {rigging.SmallUnit}{links}", use is null ? "a hoist or the truss" : PartOf(truss, use));
+    }
+
+    /// <summary>What is used most: <c>hoist T1-2</c>, <c>the truss, sagging at 4.5 m</c>.</summary>
+    public static string PartOf(TrussPlan truss, LiftUse use)
+    {
+        var at = use.At is { } place ? string.Create(CultureInfo.InvariantCulture, $" at {place:0.##} m") : "";
+        return use.Part switch
+        {
+            LiftPart.Hoist => use.Hoist is { } hoist ? $"{truss.Picks[hoist].Name}, its hoist or point" : "a hoist",
+            LiftPart.Sagging => $"the truss, sagging{at}",
+            LiftPart.Hogging => $"the truss, hogging{at}",
+            LiftPart.Shear => $"the truss, in shear{at}",
+            _ => $"the truss, moment and shear{at}",
+        };
+    }
+
+    // Its maker gives no rating for that many people below: it may not hang there at all.
+    private Cell RatingOf(PickPlan pick) => pick.Placed.Hoist?.Kind?.Hoist is not null && pick.Rating is { Value: null, RestsOn.Any: false }
+        ? new Cell("may not") { Verdict = Paper.Tree.Verdict.Fails }
+        : rigging.Mass(pick.Rating);
+
+    private Cell Off(TrussPlan truss, Domain.Stocks.Hoist? hoist, int index, Func<LiftTolerance, double?> of)
+    {
+        if (index >= truss.Tolerances.Count)
+        {
+            return new Cell(truss.Study is not null ? "–" : "?") { Verdict = truss.Study is not null ? Paper.Tree.Verdict.Plain : Paper.Tree.Verdict.CannotBeJudged };
+        }
+
+        if (of(truss.Tolerances[index]) is not { } off)
+        {
+            return Cell.Of("any");
+        }
+
+        var cell = rigging.Small(off) with { Verdict = off <= 0 ? Paper.Tree.Verdict.Fails : Paper.Tree.Verdict.Plain };
+        return hoist?.Link is { IsKnown: true } link ? cell with { Text = $"{cell.Text} · {Links(off, link.Value.Meters).Replace("under ", "<", StringComparison.Ordinal)}" } : cell;
+    }
+
+    private static string Links(double off, double link)
+    {
+        var whole = (int)Math.Floor((off / link) + 1e-9);
+        return whole == 0 ? "under 1 link" : whole == 1 ? "1 link" : string.Create(CultureInfo.InvariantCulture, $"{whole} links");
+    }
+
+    private string Notes(PickPlan pick)
+    {
+        var placed = pick.Placed;
+        var gear = string.Join(", ", placed.Gear.GroupBy(piece => piece.Kind?.Name ?? piece.Item, StringComparer.Ordinal).Select(group => group.Count() > 1 ? $"{group.Count()} × {group.Key}" : group.Key));
+        var hoist = placed.Hoist?.Kind?.Hoist;
+        var speed = hoist?.Speed is { IsKnown: true } fast ? string.Create(CultureInfo.InvariantCulture, $"{(rigging.IsMetric ? fast.Value.MetersPerMinutes : fast.Value.FeetPerMinute):0.#} {(rigging.IsMetric ? "m" : "ft")}/min") : "";
+        var limiter = hoist?.Limiter is { IsKnown: true } slips ? $"limiter slips at {speech.Say(slips.Value)} of what it lifts" : "";
+        var cases = pick.AtRestCase.Length == 0 ? ""
+            : pick.AtRestCase == pick.MovingCase ? $"most: {pick.AtRestCase}" : $"most at rest: {pick.AtRestCase}; moving: {pick.MovingCase}";
+        var group = placed.Pick.Group.Length > 0 ? $"control {placed.Pick.Group}" : "";
+        return string.Join(" · ", new[] { cases, gear, speed, limiter, group }.Where(part => part.Length > 0));
+    }
+}

@@ -1,0 +1,151 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Findings;
+using Advance.Domain.Gigs;
+using Advance.Domain.Wording;
+using Advance.Planning;
+using UnitsNet;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>Makes the hoist table.</summary>
+internal sealed class HoistTableViews
+{
+    private readonly Plan plan;
+    private readonly Speech speech;
+    private readonly Cells cells;
+    private readonly RiggingCells rigging;
+    private readonly HoistRows rows;
+
+    private HoistTableViews(Plan plan)
+    {
+        this.plan = plan;
+        speech = Speech.Of(plan.Brief.Company.Units);
+        cells = new Cells(plan);
+        rigging = new RiggingCells(plan, cells);
+        rows = new HoistRows(cells, rigging, speech);
+    }
+
+    /// <summary>Null where nothing hangs.</summary>
+    public static HoistTableView? Of(Plan plan)
+    {
+        var makes = new HoistTableViews(plan);
+        var trusses = plan.Rigging.Trusses;
+        return trusses.Count == 0 ? null : new HoistTableView(
+            [.. trusses.Select(makes.ViewOf)],
+            makes.cells.MassUnit,
+            makes.cells.LengthUnit,
+            makes.rigging.SmallUnit,
+            Cells.Head(trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn))))
+        {
+            HasUnweighed = trusses.SelectMany(truss => truss.Loads).Any(load => load.How is not Known.Weighed),
+            NeedsEngineer = trusses.Any(truss => truss.Study is null || truss.Placed.Truss.Shape.Length > 0),
+        };
+    }
+
+    private HoistTableView.Truss ViewOf(TrussPlan truss)
+    {
+        var (level, over) = rows.Tightest(truss);
+        return new HoistTableView.Truss(
+            truss.Name,
+            [.. Facts(truss)],
+            FindingViews.Heavy(plan, finding => IsAbout(finding, truss)),
+            [.. truss.Loads.Select(LoadOf)],
+            [.. Forces(truss)],
+            [.. truss.Picks.Select((pick, index) => rows.Of(truss, pick, index))])
+        {
+            Level = level,
+            Over = over,
+            Again = speech.Say(plan.Brief.Company.Policies.Rigging.LevelEvery),
+            Shares = truss.Picks.Count > 2,
+            HasOffset = truss.Loads.Any(load => load.Offset != 0),
+            NotCounted = string.Join(", ", truss.Picks.Where(pick => !IsCounted(pick)).Select(pick => pick.Name)),
+        };
+    }
+
+    private static bool IsAbout(Finding finding, TrussPlan truss) => FindingViews.IsOf(finding, "rigging") && FindingViews.IsAt(finding, truss.Address.Text);
+
+    // A hoist whose rating or whose point's limit nobody knows sets no bound on how uneven it may be.
+    private bool IsCounted(PickPlan pick) =>
+        (pick.Placed.Hoist is null || pick.Rating.Value is not null)
+        && plan.Rigging.Points.Any(point => point.Limit.Value is not null && point.Hangs.Contains(pick.Name, StringComparer.Ordinal));
+
+    private IEnumerable<PairView> Facts(TrussPlan truss)
+    {
+        var (placed, written) = (truss.Placed, truss.Placed.Truss);
+        var name = placed.Kind?.Name ?? written.Item.Or("");
+        yield return new PairView("Made of", placed.Kind is null && name.Length == 0 ? cells.Of(written.Item) : Cell.Of($"{placed.Sections.Count} × {name}"));
+        yield return new PairView("Length", cells.Of(written.Length));
+        yield return new PairView("Trim, lower chord", TrimOf(truss));
+        yield return new PairView("Middle", MiddleOf(written));
+        yield return new PairView("All that hangs", cells.WithUnit(truss.Weight) with { Strong = true });
+        yield return new PairView("Centre of gravity", Centre(truss));
+        yield return new PairView("People below", Cell.Of(BelowWords(written)) with { Tbc = written.Below?.Doubt is { } doubt ? cells.Note(doubt) : null });
+        yield return new PairView("Reckoned uneven", Uneven(truss));
+        yield return new PairView("Group stop", written.HasGroupStop is { } stop ? cells.Of(stop) : Cell.Of("not said"));
+    }
+
+    private Cell MiddleOf(HungTruss truss)
+    {
+        var cell = cells.Of(truss.Place);
+        return truss.RunsUpstage ? cell with { Text = $"{cell.Text}, runs upstage".TrimStart(',', ' ') } : cell;
+    }
+
+    private Cell TrimOf(TrussPlan truss)
+    {
+        var written = truss.Placed.Truss.Trim;
+        var cell = cells.WithUnit(truss.Placed.Trim);
+        var said = written.Is(out var trim) && trim.Above is { } above && above != Domain.Places.HeightFrom.Floor ? $" · {speech.Say(trim.Height)} above {above}" : "";
+        return truss.Placed.Trim.Value is null ? cell : cell with { Text = $"{cell.Text} above floor{said}" };
+    }
+
+    private Cell Centre(TrussPlan truss)
+    {
+        var cell = cells.WithUnit(truss.Centre);
+        var side = truss.Offset.Value is { } off && Math.Abs(off.Meters) > 0.0005 ? $", {speech.Say(off)} off its centre line" : "";
+        var inside = truss.IsInside == false ? ", outside its picks" : "";
+        return truss.Centre.Value is null ? cell : cell with { Text = $"at {cell.Text}{side}{inside}", Verdict = truss.IsInside == false ? Paper.Tree.Verdict.Fails : cell.Verdict };
+    }
+
+    private static string BelowWords(HungTruss truss) => truss.Below is { IsKnown: true } below
+        ? below.Value switch
+        {
+            PeopleBelow.Never => "never",
+            PeopleBelow.Moving => "also while it moves",
+            _ => "while it is at rest",
+        }
+        : "at rest, as nobody says";
+
+    private Cell Uneven(TrussPlan truss)
+    {
+        var rest = truss.Study is { } study ? $"{rigging.Small(study.AtRest.States.Max(state => state.Case.Offsets.Max(Math.Abs))).Text} {rigging.SmallUnit} at rest, " : "";
+        var moving = truss.UnevenMoving.Value is { } length ? $"{rigging.Small(length.Meters).Text} {rigging.SmallUnit} moving" : "";
+        return Cell.Of(rest + moving) with { Address = plan.AddressOf(truss.UnevenMoving) };
+    }
+
+    private HoistTableView.Load LoadOf(CarriedLoad load) => new(
+        Cell.Of(load.What),
+        rigging.Mass(load.Weight) with { Strong = true },
+        RiggingCells.How(load.How),
+        rigging.Length(load.From),
+        load.To is { } end ? rigging.Length(end) : Cell.Blank,
+        load.Offset != 0 ? rigging.Length(load.Offset) : Cell.Blank);
+
+    private IEnumerable<HoistTableView.Force> Forces(TrussPlan truss)
+    {
+        yield return new("Sagging, kNm", rigging.Moment(truss.Sagging.Worst), rigging.Moment(truss.Sagging.Allowed), Share(truss.Sagging), truss.Sagging.Case);
+        yield return new("Hogging, kNm", rigging.Moment(truss.Hogging.Worst), rigging.Moment(truss.Hogging.Allowed), Share(truss.Hogging), truss.Hogging.Case);
+        yield return new("Shear, kN", rigging.Shear(truss.Shear.Worst), rigging.Shear(truss.Shear.Allowed), RiggingCells.Share(truss.Shear.Worst, truss.Shear.Allowed, Newtons), truss.Shear.Case);
+        yield return new("Both together", Cell.Blank, Cell.Blank, RiggingCells.Share(truss.Together.Value, truss.Together.RestsOn), truss.Together.Value is null ? "" : "moment and shear in one place");
+        yield return new("However uneven", Cell.Blank, Cell.Blank, RiggingCells.Share(truss.BoundUse?.Share, truss.RestsOn), UseWords(truss, truss.BoundUse));
+        if (truss.Picks.Count > 1)
+        {
+            yield return new("One hoist gone", Cell.Blank, Cell.Blank, RiggingCells.Share(truss.GoneUse?.Share, truss.RestsOn), UseWords(truss, truss.GoneUse));
+        }
+    }
+
+    private static Cell Share(TrussForce<Torque> force) => RiggingCells.Share(force.Worst, force.Allowed, moment => moment.NewtonMeters);
+
+    private static double Newtons(Force force) => force.Newtons;
+
+    private static string UseWords(TrussPlan truss, LiftUse? use) => use is null ? "" : $"{HoistRows.PartOf(truss, use)}, {use.Case.Name}";
+}

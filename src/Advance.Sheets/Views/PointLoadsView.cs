@@ -1,0 +1,87 @@
+namespace Advance.Sheets.Views;
+
+/// <summary>What hangs on the venue's points, as a letter to its engineer.</summary>
+/// <param name="Head">From whom to whom, for which show.</param>
+/// <param name="Basis">How it was worked out and where places are measured from.</param>
+/// <param name="Points">The venue's points, in its order, the legs of bridles under them.</param>
+/// <param name="Beams">Of its roof.</param>
+/// <param name="Roof">All of it.</param>
+/// <param name="Assumed">What was assumed.</param>
+/// <param name="Findings">What rules say about it.</param>
+/// <param name="RestsOn">The open questions that may move what hangs; blank where there is none.</param>
+public sealed record PointLoadsView(
+    IReadOnlyList<PairView> Head,
+    IReadOnlyList<PairView> Basis,
+    IReadOnlyList<PointLoadsView.Point> Points,
+    IReadOnlyList<PointLoadsView.Beam> Beams,
+    IReadOnlyList<PairView> Roof,
+    IReadOnlyList<string> Assumed,
+    IReadOnlyList<FindingView> Findings,
+    Cell RestsOn)
+{
+    /// <summary>The unit of weights.</summary>
+    public required string Mass { get; init; }
+
+    /// <summary>The unit of lengths.</summary>
+    public required string Length { get; init; }
+
+    /// <summary>Whether weights stand in kN, too.</summary>
+    public required bool IsMetric { get; init; }
+
+    /// <summary>Whether something is pulled sideways.</summary>
+    public required bool HasSideways { get; init; }
+
+    /// <summary>Picks that hang on nothing that the venue has told of; empty where all do.</summary>
+    public required string Nowhere { get; init; }
+
+    /// <summary>A point, or a leg of a bridle on it.</summary>
+    /// <param name="Name">The venue's; of a leg, the bridle's.</param>
+    /// <param name="IsLeg">Whether it is a leg.</param>
+    public sealed record Point(Cell Name, bool IsLeg)
+    {
+        /// <summary>To stage left of the centre line, to stage right of it with a minus.</summary>
+        public Cell X { get; init; } = Cell.Blank;
+
+        /// <summary>Upstage of the downstage edge.</summary>
+        public Cell Y { get; init; } = Cell.Blank;
+
+        /// <summary>Of the steel above the floor.</summary>
+        public Cell Height { get; init; } = Cell.Blank;
+
+        /// <summary>On it.</summary>
+        public Cell Hangs { get; init; } = Cell.Blank;
+
+        /// <summary>Kinds of its hoists.</summary>
+        public Cell Hoists { get; init; } = Cell.Blank;
+
+        /// <summary>Straight down, at rest.</summary>
+        public Cell AtRest { get; init; } = Cell.Blank;
+
+        /// <summary>The same in kN.</summary>
+        public Cell AtRestWeight { get; init; } = Cell.Blank;
+
+        /// <summary>Straight down, moving.</summary>
+        public Cell Moving { get; init; } = Cell.Blank;
+
+        /// <summary>The same in kN.</summary>
+        public Cell MovingWeight { get; init; } = Cell.Blank;
+
+        /// <summary>At rest.</summary>
+        public Cell Sideways { get; init; } = Cell.Blank;
+
+        /// <summary>Degrees clockwise from upstage.</summary>
+        public Cell Bearing { get; init; } = Cell.Blank;
+
+        /// <summary>What it may carry.</summary>
+        public Cell Limit { get; init; } = Cell.Blank;
+
+        /// <summary>What its limit is for, and by whom.</summary>
+        public Cell RatedFor { get; init; } = Cell.Blank;
+
+        /// <summary>In per cent.</summary>
+        public Cell Share { get; init; } = Cell.Blank;
+    }
+
+    /// <summary>A beam.</summary>
+    public sealed record Beam(Cell Name, Cell Carries, Cell Moment, Cell MomentAllowed, Cell MomentShare, Cell Shear, Cell ShearAllowed, Cell ShearShare);
+}

@@ -1,0 +1,139 @@
+using System.Globalization;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Wording;
+using Advance.Planning;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>Makes the letter of point loads.</summary>
+internal sealed class PointLoadsViews
+{
+    private readonly Plan plan;
+    private readonly Speech speech;
+    private readonly Cells cells;
+    private readonly RiggingCells rigging;
+
+    private PointLoadsViews(Plan plan)
+    {
+        this.plan = plan;
+        speech = Speech.Of(plan.Brief.Company.Units);
+        cells = new Cells(plan);
+        rigging = new RiggingCells(plan, cells);
+    }
+
+    /// <summary>Null where nothing hangs.</summary>
+    public static PointLoadsView? Of(Plan plan) => plan.Rigging.Trusses.Count == 0 ? null : new PointLoadsViews(plan).View();
+
+    private PointLoadsView View()
+    {
+        var hung = plan.Rigging;
+        var points = new PointRows(plan, cells, rigging);
+        return new PointLoadsView(
+            [.. Head()],
+            [.. Basis()],
+            [.. hung.Points.SelectMany(points.Of)],
+            [.. hung.Beams.Select(BeamOf)],
+            [.. Roof()],
+            [.. Assumed()],
+            FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "rigging") && (FindingViews.IsAt(finding, "rigging/point") || FindingViews.IsAt(finding, "rigging/beam") || FindingViews.IsAt(finding, "rigging/bridle") || FindingViews.IsAt(finding, "rigging/roof"))),
+            Cells.Head(hung.Trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn))))
+        {
+            Mass = cells.MassUnit,
+            Length = cells.LengthUnit,
+            IsMetric = rigging.IsMetric,
+            HasSideways = hung.Bridles.Count > 0,
+            Nowhere = string.Join(", ", hung.Trusses.SelectMany(truss => truss.Picks).Where(pick => !IsSomewhere(pick)).Select(pick => pick.Name)),
+        };
+    }
+
+    private bool IsSomewhere(PickPlan pick) => pick.Placed.Pick.Point.Is(out var name)
+        && (plan.Rigging.Points.Any(point => Same(point.Point.Name, name)) || plan.Rigging.Bridles.Any(bridle => Same(bridle.Name, name)));
+
+    private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
+
+    private IEnumerable<PairView> Head()
+    {
+        var (gig, venue, company, _) = plan.Brief;
+        var contact = venue.Contacts.Count > 0 ? $", {venue.Contacts[0].Name}, {venue.Contacts[0].Role}" : "";
+        yield return new PairView("To", Cell.Of((venue.Name + contact).TrimStart(',', ' ')));
+        var manager = gig.People.FirstOrDefault(DaySheetViews.IsManager);
+        var from = string.Join(", ", new[] { company.Name, manager?.Name ?? "", manager?.Phone?.Or("") ?? "" }.Where(part => part.Length > 0));
+        yield return new PairView("From", Cell.Of(from));
+        yield return new PairView("Show", Cell.Of(gig.Title));
+        yield return new PairView("Days", Cell.Of(gig.Days.Count > 0 ? string.Join(", ", gig.Days.Select(day => ScheduleDays.NameOf(day, plan))) : plan.ShowDate is { } date ? Speech.Date(date) : "TBC"));
+        yield return new PairView("Hall", Cell.Of(string.Join(", ", new[] { venue.Name, venue.Address }.Where(part => part.Length > 0))));
+        var rigger = gig.People.FirstOrDefault(person => person.Does.Contains("rigg", StringComparison.OrdinalIgnoreCase));
+        yield return new PairView("Competent rigger", Cell.Of(rigger?.Name ?? "not named yet"));
+    }
+
+    private IEnumerable<PairView> Basis()
+    {
+        var policies = plan.Brief.Company.Policies.Rigging;
+        if (plan.Brief.Venue.Datum.Length > 0)
+        {
+            yield return new PairView("The venue measures from", Cell.Of(plan.Brief.Venue.Datum));
+        }
+
+        yield return new PairView("Axes", Cell.Of("x to stage left of the centre line, minus to stage right; y upstage of the downstage edge; heights above the floor. Stage left is the left of somebody on stage who faces the audience. Bearing clockwise from upstage, 90° to stage left."));
+        var moving = plan.Rigging.Trusses.Select(truss => truss.UnevenMoving.Value).Max();
+        var uneven = moving is { } most ? $", and by up to {rigging.Small(most.Meters).Text} {rigging.SmallUnit} while it moves" : "";
+        yield return new PairView("Cases", Cell.Of($"all hoists level, and each pattern of high and low by up to {rigging.Small(AtRest()).Text} {rigging.SmallUnit} at rest{uneven}; the worst counts. Moving: with a dynamic factor of {Numbers.Plain(policies.DynamicFactor, 2)}."));
+        yield return new PairView("Weights", Cell.Of(Weights()));
+    }
+
+    private double AtRest() => plan.Rigging.Trusses.Where(truss => truss.Study is not null).SelectMany(truss => truss.Study!.AtRest.States)
+        .SelectMany(state => state.Case.Offsets.Select(Math.Abs)).DefaultIfEmpty(plan.Brief.Company.Policies.Rigging.Uneven.Meters).Max();
+
+    private string Weights()
+    {
+        var loads = plan.Rigging.Trusses.SelectMany(truss => truss.Loads).ToList();
+        var margin = plan.Brief.Company.Policies.WeightMargin;
+        var parts = new[] { (Known.Weighed, "weighed"), (Known.Maker, "from makers"), (Known.Stated, "as told"), (Known.Estimated, "guessed") }
+            .Select(one => (Count: loads.Count(load => load.How == one.Item1), Words: one.Item2, Margin: margin.On(one.Item1)))
+            .Where(one => one.Count > 0)
+            .Select(one => one.Margin > 0 ? $"{one.Count} {one.Words} with {Numbers.Plain(one.Margin, 1)} % on top" : $"{one.Count} {one.Words}");
+        var mixed = loads.Count(load => load.How is null);
+        return string.Join(", ", [.. parts, .. mixed > 0 ? new[] { $"{mixed} a sum of several or unknown" } : []]) + "; hoists, chain and gear are in what a point carries.";
+    }
+
+    private PointLoadsView.Beam BeamOf(BeamPlan beam) => new(
+        Cell.Of(beam.Beam.Name) with { Strong = true },
+        Cell.Of(string.Join(", ", plan.Rigging.Points.Where(point => point.Point.Beam is { IsKnown: true } on && Same(on.Value, beam.Beam.Name)).Select(point => point.Point.Name).Concat(beam.Beam.Others.Select(other => other.What)))),
+        rigging.Moment(beam.Moment) with { Strong = true },
+        rigging.Moment(beam.MomentAllowed),
+        RiggingCells.Share(beam.Moment, beam.MomentAllowed, moment => moment.NewtonMeters),
+        rigging.Shear(beam.Shear) with { Strong = true },
+        rigging.Shear(beam.ShearAllowed),
+        RiggingCells.Share(beam.Shear, beam.ShearAllowed, force => force.Newtons));
+
+    private IEnumerable<PairView> Roof()
+    {
+        if (plan.Rigging.Roof is { } roof)
+        {
+            var weight = rigging.IsMetric && roof.Value is not null ? $", {rigging.Weight(roof).Text} kN" : "";
+            var all = cells.WithUnit(roof);
+            yield return new PairView("On all points, at rest", all with { Text = all.Text + weight, Strong = true });
+            var limit = plan.Brief.Venue.RoofLimit;
+            yield return new PairView("The roof may carry", limit is null ? new Cell("not told") { Verdict = Paper.Tree.Verdict.CannotBeJudged } : cells.Of(limit));
+            if (limit is { } given)
+            {
+                var share = RiggingCells.Share(roof, Figure.From(given));
+                yield return new PairView("Of that", share.Value is null ? share : share with { Text = $"{share.Text} %" });
+            }
+        }
+    }
+
+    private IEnumerable<string> Assumed()
+    {
+        yield return "Each point is taken to bear straight down; sideways only what stands in its column.";
+        yield return "Loads are at rest or moved by hoists at the speeds of the hoist table; no wind, no people, no snagged load, no emergency stop harder than the dynamic factor.";
+        yield return plan.Rigging.Points.Any(point => point.Point.Stiffness is not null)
+            ? "Points give as the venue has told; those of which it has told nothing are taken as stiff."
+            : "Points are taken as stiff; where they give differently, hoists share differently.";
+        if (plan.Rigging.Beams.Count > 0)
+        {
+            yield return "Beams rest on their two ends and carry, besides ours, what stands in their row and nothing else.";
+        }
+    }
+}

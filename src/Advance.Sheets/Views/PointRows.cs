@@ -1,0 +1,87 @@
+using System.Globalization;
+using Advance.Domain.Figures;
+using Advance.Domain.Wording;
+using Advance.Planning;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>The rows of the letter of point loads: each point, and under it the legs of bridles that pull at it.</summary>
+internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
+{
+    /// <summary>The point and its legs.</summary>
+    public IEnumerable<PointLoadsView.Point> Of(PointPlan point)
+    {
+        yield return PointOf(point);
+        foreach (var bridle in plan.Rigging.Bridles)
+        {
+            foreach (var leg in bridle.Legs.Where(leg => Same(leg.Point, point.Point.Name)))
+            {
+                yield return LegOf(bridle, leg);
+            }
+        }
+    }
+
+    private PointLoadsView.Point PointOf(PointPlan point)
+    {
+        var written = point.Point;
+        return new PointLoadsView.Point(Cell.Of(written.Name) with { Strong = true }, IsLeg: false)
+        {
+            X = PlaceOf(point, spot => spot.X),
+            Y = PlaceOf(point, spot => spot.Y),
+            Height = rigging.Length(written.Height),
+            Hangs = Cell.Of(string.Join(", ", point.Hangs)),
+            Hoists = Cell.Of(HoistsOn(point)),
+            AtRest = rigging.Mass(point.AtRest) with { Strong = true },
+            AtRestWeight = rigging.Weight(point.AtRest),
+            Moving = rigging.Mass(point.Moving),
+            MovingWeight = rigging.Weight(point.Moving),
+            Sideways = point.Sideways is { Value.Kilograms: 0, RestsOn.Any: false } ? Cell.Blank : SidewaysOf(point),
+            Bearing = point.Bearing is { } bearing ? Degrees(bearing) : Cell.Blank,
+            Limit = rigging.Mass(point.Limit),
+            RatedFor = RatedFor(point),
+            Share = RiggingCells.Share(point.Counts, point.Limit),
+        };
+    }
+
+    // A leg pulls along itself; what it pulls straight down and sideways are parts of that.
+    private PointLoadsView.Point LegOf(BridlePlan bridle, BridleLegPlan leg) => new(Cell.Of($"leg of {bridle.Name}"), IsLeg: true)
+    {
+        Hangs = Cell.Of(string.Create(CultureInfo.InvariantCulture, $"{LengthOf(leg.Length)} long, {leg.FromHorizontal:0.#}° from level{(leg.IsSlack ? ", slack" : "")}; pulls {rigging.Mass(leg.Pull).Text} {cells.MassUnit} moving")),
+        AtRest = rigging.Mass(leg.Down),
+        AtRestWeight = rigging.Weight(leg.Down),
+        Sideways = rigging.Mass(leg.Sideways),
+        Bearing = Degrees(((Math.Atan2(leg.TowardsX, leg.TowardsY) * 180 / Math.PI) + 360) % 360),
+    };
+
+    private Cell SidewaysOf(PointPlan point) => point.Point.Sideways is { } given
+        ? rigging.Mass(point.Sideways, point.Sideways.AtMost(Figure.From(given)))
+        : rigging.Mass(point.Sideways, point.Sideways.Value is null ? Verdict.CannotBeJudged : Verdict.Fails);
+
+    private Cell PlaceOf(PointPlan point, Func<Spot, double> of)
+    {
+        var cell = rigging.Length(point.Spot is { } spot ? of(spot) : null);
+        return cell with { Tbc = point.Point.Place.Doubt is null ? null : "" };
+    }
+
+    private string HoistsOn(PointPlan point)
+    {
+        var bridles = plan.Rigging.Bridles.Where(bridle => bridle.Bridle.Points.Any(name => Same(name, point.Point.Name))).Select(bridle => bridle.Name).Append(point.Point.Name).ToList();
+        return string.Join(", ", plan.Rigging.Trusses.SelectMany(truss => truss.Picks)
+            .Where(pick => pick.Placed.Pick.Point.Is(out var on) && bridles.Exists(name => Same(name, on)))
+            .Select(pick => pick.Placed.Hoist is { } hoist ? $"{hoist.Kind?.Name ?? hoist.Item}, body {(pick.Placed.Pick.BodyUp ? "up" : "down")}" : "dead")
+            .Distinct(StringComparer.Ordinal));
+    }
+
+    private Cell RatedFor(PointPlan point)
+    {
+        var words = point.Point.IsForMoving ? "moving" : "at rest";
+        var by = point.Point.RatedBy is { } rated ? cells.Of(rated) : Cell.Blank;
+        return Cell.Of(by.Text.Length > 0 ? $"{words}, {by.Text}" : $"{words}, rated by nobody named") with { Tbc = point.Point.Limit.Doubt is { } doubt ? cells.Note(doubt) : by.Tbc };
+    }
+
+    private string LengthOf(double metres) => $"{rigging.Length(metres).Text} {cells.LengthUnit}";
+
+    private static Cell Degrees(double degrees) => Cell.Number(degrees, Numbers.Plain(degrees, 0));
+
+    private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,21 @@
+using Advance.Domain.Facts;
+using Advance.Planning;
+using Advance.Sheets.Drawings;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>Makes the rigging plot.</summary>
+internal static class RiggingPlotViews
+{
+    /// <summary>Null where nothing that hangs can be drawn.</summary>
+    public static RiggingPlotView? Of(Plan plan)
+    {
+        var stage = plan.Stage.Stages.FirstOrDefault();
+        var trusses = plan.Rigging.Trusses;
+        return trusses.Count == 0 || RiggingPlotDrawing.Draw(plan, stage) is null ? null : new RiggingPlotView(
+            stage?.Name ?? "",
+            string.Join(", ", RiggingPlotDrawing.NotDrawn(plan)),
+            plan.Rigging.Bridles.Any(bridle => bridle.Legs.Count > 0),
+            Cells.Head(trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn).With(truss.Placed.Trim.RestsOn).With(Doubts.Of(truss.Placed.Truss.Place.Doubt)).With(Doubts.Of(truss.Placed.Truss.Length.Doubt)))));
+    }
+}
