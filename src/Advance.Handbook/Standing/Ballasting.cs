@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Advance.Handbook;
 
-/// <summary>How much fixed weight is missing. Source: <see cref="Statics.Bodies"/>.</summary>
+/// <summary>How much fixed weight is missing. Source: <see cref="RigidBodies.Balance"/>.</summary>
 public static class Ballasting
 {
     /// <summary>Against tipping: <c>B = max(0, γ · M - R) / (g · b)</c>.</summary>

@@ -1,6 +1,6 @@
 namespace Advance.Handbook;
 
-/// <summary>The polygon around the feet of a thing, in metres. Source: <see cref="Statics.Bodies"/>.</summary>
+/// <summary>The polygon around the feet of a thing, in metres. Source: <see cref="RigidBodies.Balance"/>.</summary>
 public sealed class FeetPolygon
 {
     // What lies on a line but for the last bits.

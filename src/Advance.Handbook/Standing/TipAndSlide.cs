@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Advance.Handbook;
 
-/// <summary>Whether a body that stands on feet tips over an edge of them, or slides. Source: <see cref="Statics.Bodies"/>.</summary>
+/// <summary>Whether a body that stands on feet tips over an edge of them, or slides. Source: <see cref="RigidBodies.Balance"/>.</summary>
 public static class TipAndSlide
 {
     /// <summary>Standard gravity, m/s².</summary>

@@ -33,7 +33,7 @@ internal sealed class BodyWorking(StandingSite site, StandingPolicies policies)
         var holds = Together(parts);
         var centre = (X: Mean("centre of gravity, across", "x", parts, part => part.Across), Y: Mean("centre of gravity, back", "y", parts, part => part.Back));
         var height = Mean("height of a centre of gravity", "z", parts, part => part.Up);
-        var edges = @base.Polygon is { } polygon ? polygon.Edges.Select(edge => EdgeOf(edge, @base, holds, centre, height)).ToList() : [];
+        var edges = @base.Polygon is { } polygon ? polygon.Edges.Select(edge => EdgeOf(edge, @base, centre, height)).ToList() : [];
         var loaded = site.IsOpenAir == true
             ? edges.Select(edge => InWind(edge, @base, parts, holds, site.GustAt(top.AboveGround)))
             : edges.Select(edge => Pushed(edge, holds, top.Own));
@@ -46,28 +46,27 @@ internal sealed class BodyWorking(StandingSite site, StandingPolicies policies)
             .Gives(terms => Mass.FromKilograms(terms.Values.Sum(mass => mass.Kilograms)));
 
     private static Figure<Length> Mean(string name, string symbol, IReadOnlyList<StandingPart> parts, Func<StandingPart, Figure<Length>> of) =>
-        Sum.Of(name, $"{symbol} = Σ wᵢ · {symbol}ᵢ / Σ wᵢ", Statics.Bodies)
+        Sum.Of(name, $"{symbol} = Σ wᵢ · {symbol}ᵢ / Σ wᵢ", RigidBodies.Balance)
             .PutAll("wᵢ", parts.Select(part => part.Holds))
             .PutAll($"{symbol}ᵢ", parts.Select(of))
             .Gives((masses, lengths) => Length.FromMeters(
                 masses.Values.Zip(lengths.Values).Sum(pair => pair.First.Kilograms * pair.Second.Meters) / masses.Values.Sum(mass => mass.Kilograms)));
 
     private StandingEdge EdgeOf(
-        (double X, double Y, double Offset) edge, StandingBase @base, Figure<Mass> holds, (Figure<Length> X, Figure<Length> Y) centre, Figure<Length> height)
+        (double X, double Y, double Offset) edge, StandingBase @base, (Figure<Length> X, Figure<Length> Y) centre, Figure<Length> height)
     {
-        var inside = Sum.Of("centre of gravity inside an edge", "d = o - Σ nᵢ · gᵢ", Statics.Bodies)
+        var inside = Sum.Of("centre of gravity inside an edge", "d = o - Σ nᵢ · gᵢ", RigidBodies.Balance)
             .Put("o", new Figure<Length>(Length.FromMeters(edge.Offset), @base.RestsOn, Reason.Derived.It))
             .PutAll("nᵢ", [Plain(edge.X), Plain(edge.Y)])
             .PutAll("gᵢ", [centre.X, centre.Y])
             .Gives((offset, ways, at) => offset - Length.FromMeters(ways.Values.Zip(at.Values).Sum(pair => pair.First * pair.Second.Meters)));
-        var angle = Sum.Of("angle at which it tips", "θ = 180 / π · atan(d / z)", Statics.Bodies).Put("d", inside).Put("z", height).Gives(InDegrees);
+        var angle = Sum.Of("angle at which it tips", "θ = atan(d / z)", RigidBodies.Balance).Put("d", inside).Put("z", height).Gives(InDegrees);
         var (x, y) = Turned(edge.X, edge.Y, @base.Turn);
         var slope = site.SlopeTowards(@base.On, x, y);
-        var arm = Sum.Of("arm of its weight", "a = d · cos(s · π / 180) - z · sin(s · π / 180)", Statics.Bodies)
+        var arm = Sum.Of("arm of its weight", "a = d · cos(s) - z · sin(s)", RigidBodies.Balance)
             .Put("d", inside).Put("z", height).Put("s", slope).Gives(TipAndSlide.Arm);
-        var grip = Sum.Of("grip on the ground", "h = μ · cos(s · π / 180) - sin(s · π / 180)", Statics.Bodies)
+        var grip = Sum.Of("grip on the ground", "h = μ · cos(s) - sin(s)", RigidBodies.Balance)
             .Put("μ", @base.Friction).Put("s", slope).Gives(TipAndSlide.Grip);
-        _ = holds;
         return new StandingEdge("", edge.X, edge.Y, inside, angle, slope, arm, grip);
     }
 
@@ -83,17 +82,17 @@ internal sealed class BodyWorking(StandingSite site, StandingPolicies policies)
         var tips = ways.Select(way => (Way: way, Seen: Lever(faced, way, edge))).MaxBy(found => found.Seen.Value?.CubicMeters ?? double.MaxValue);
         var pushes = ways.Where(way => way.Along(edge.X, edge.Y) > OverEdge - 0.01).Select(way => Seen(faced, way)).DefaultIfEmpty(NoArea).MaxBy(seen => seen.Value?.SquareMeters ?? double.MaxValue)!;
         var pressure = Sum.Of("pressure of the gust", "q = 1.25 / 2 · v²", En1991.Pressure).Put("v", gust).Gives(speed => WindPressure.Of(speed));
-        var moment = Sum.Of("what tips it", "M = q · S", Statics.Bodies).Put("q", pressure).Put("S", tips.Seen)
+        var moment = Sum.Of("what tips it", "M = q · S", RigidBodies.Balance).Put("q", pressure).Put("S", tips.Seen)
             .Gives((press, seen) => Torque.FromNewtonMeters(press.Pascals * seen.CubicMeters));
-        var push = Sum.Of("what pushes it", "F = q · A", Statics.Bodies).Put("q", pressure).Put("A", pushes).Gives(WindPressure.On);
+        var push = Sum.Of("what pushes it", "F = q · A", RigidBodies.Balance).Put("q", pressure).Put("A", pushes).Gives(WindPressure.On);
         return Loaded(edge, @base, holds, moment, push) with
         {
             From = tips.Way.Name,
             TippingGust = tips.Seen.Value is { CubicMeters: <= 0 } ? null : Sum
-                .Of("gust at which it tips", "v = √(max(0, 2 · 9.80665 · m · a) / (1.25 · γ · S))", Statics.Bodies)
+                .Of("gust at which it tips", "v = √(max(0, 2 · 9.80665 · m · a) / (1.25 · γ · S))", RigidBodies.Balance)
                 .Put("m", holds).Put("a", edge.Arm).Put("γ", Ratio).Put("S", tips.Seen).Gives(TipAndSlide.TippingGust),
             SlidingGust = pushes.Value is { SquareMeters: <= 0 } ? null : Sum
-                .Of("gust at which it slides", "v = √(max(0, 2 · 9.80665 · m · h) / (1.25 · γ · A))", Statics.Bodies)
+                .Of("gust at which it slides", "v = √(max(0, 2 · 9.80665 · m · h) / (1.25 · γ · A))", RigidBodies.Balance)
                 .Put("m", holds).Put("h", edge.Grip).Put("γ", Ratio).Put("A", pushes).Gives(TipAndSlide.SlidingGust),
         };
     }
@@ -106,27 +105,27 @@ internal sealed class BodyWorking(StandingSite site, StandingPolicies policies)
         var high = Sum.Of("height of the push", "z = min(T, t)", Publication.CommonPractice)
             .Put("T", top).Put("t", Figure.Policy("standing / push-height", policies.PushHeight))
             .Gives((own, most) => Length.FromMeters(Math.Min(own.Meters, most.Meters)));
-        var moment = Sum.Of("what tips it", "M = P · z", Statics.Bodies).Put("P", push).Put("z", high).Gives((force, arm) => Torque.FromNewtonMeters(force.Newtons * arm.Meters));
+        var moment = Sum.Of("what tips it", "M = P · z", RigidBodies.Balance).Put("P", push).Put("z", high).Gives((force, arm) => Torque.FromNewtonMeters(force.Newtons * arm.Meters));
         return WithRatios(edge, holds, moment, push);
     }
 
     private StandingEdge Loaded(StandingEdge edge, StandingBase @base, Figure<Mass> holds, Figure<Torque> moment, Figure<Force> push)
     {
-        var held = Sum.Of("what holds it", "R = 9.80665 · m · a", Statics.Bodies).Put("m", holds).Put("a", edge.Arm)
+        var held = Sum.Of("what holds it", "R = 9.80665 · m · a", RigidBodies.Balance).Put("m", holds).Put("a", edge.Arm)
             .Gives((mass, arm) => Torque.FromNewtonMeters(TipAndSlide.Gravity * mass.Kilograms * arm.Meters));
         var offset = @base.Polygon!.Edges.First(known => known.X == edge.X && known.Y == edge.Y).Offset;
-        var arm = Sum.Of("arm of ballast in the middle", "b = o · cos(s · π / 180)", Statics.Bodies)
+        var arm = Sum.Of("arm of ballast in the middle", "b = o · cos(s)", RigidBodies.Balance)
             .Put("o", new Figure<Length>(Length.FromMeters(offset), @base.RestsOn, Reason.Derived.It)).Put("s", edge.Slope)
             .Gives((out_, slope) => Length.FromMeters(out_.Meters * Math.Cos(slope.Radians)));
         return WithRatios(edge, holds, moment, push) with
         {
             AgainstTipping = offset <= 0 ? null : Sum
-                .Of("ballast against tipping", "B = max(0, γ · M - R) / (9.80665 · b)", Statics.Bodies)
+                .Of("ballast against tipping", "B = max(0, γ · M - R) / (9.80665 · b)", RigidBodies.Balance)
                 .Put("γ", Ratio).Put("M", moment).Put("R", held).Put("b", arm).Gives(Ballasting.AgainstTipping),
             AgainstSliding = edge.Grip.Value is <= 0 ? null : Sum
-                .Of("ballast against sliding", "B = max(0, γ · F / (9.80665 · h) - m)", Statics.Bodies)
+                .Of("ballast against sliding", "B = max(0, γ · F / (9.80665 · h) - m)", RigidBodies.Balance)
                 .Put("γ", Ratio).Put("F", push).Put("h", edge.Grip).Put("m", holds).Gives(Ballasting.AgainstSliding),
-            ForJoint = Sum.Of("moment that a joint must hold", "J = max(0, γ · M - R)", Statics.Bodies)
+            ForJoint = Sum.Of("moment that a joint must hold", "J = max(0, γ · M - R)", RigidBodies.Balance)
                 .Put("γ", Ratio).Put("M", moment).Put("R", held)
                 .Gives((ratio, tips, holding) => Torque.FromNewtonMeters(Math.Max(0, (ratio * tips.NewtonMeters) - holding.NewtonMeters))),
         };
@@ -137,13 +136,13 @@ internal sealed class BodyWorking(StandingSite site, StandingPolicies policies)
         Moment = moment,
         Push = push,
         Tipping = moment.Value is { NewtonMeters: <= 0 } ? null : Sum
-            .Of("ratio against tipping", "r = 9.80665 · m · a / M", Statics.Bodies).Put("m", holds).Put("a", edge.Arm).Put("M", moment).Gives(TipAndSlide.Tipping),
+            .Of("ratio against tipping", "r = 9.80665 · m · a / M", RigidBodies.Balance).Put("m", holds).Put("a", edge.Arm).Put("M", moment).Gives(TipAndSlide.Tipping),
         Sliding = push.Value is { Newtons: <= 0 } ? null : Sum
-            .Of("ratio against sliding", "r = 9.80665 · m · h / F", Statics.Bodies).Put("m", holds).Put("h", edge.Grip).Put("F", push).Gives(TipAndSlide.Sliding),
+            .Of("ratio against sliding", "r = 9.80665 · m · h / F", RigidBodies.Balance).Put("m", holds).Put("h", edge.Grip).Put("F", push).Gives(TipAndSlide.Sliding),
     };
 
     private static Figure<Volume> Lever(IReadOnlyList<WindFaces> faces, WindWay way, StandingEdge edge) =>
-        Sum.Of("what the wind finds, times its height", "S = n · Σ fᵢ · zᵢ", Statics.Bodies)
+        Sum.Of("what the wind finds, times its height", "S = n · Σ fᵢ · zᵢ", RigidBodies.Balance)
             .Put("n", Plain(way.Along(edge.X, edge.Y)))
             .PutAll("fᵢ", faces.Select(face => Found(face, way)))
             .PutAll("zᵢ", faces.Select(face => face.Middle))
@@ -158,7 +157,7 @@ internal sealed class BodyWorking(StandingSite site, StandingPolicies policies)
     {
         var front = way.Y > 0 ? face.Front : face.Rear;
         return way.IsDiagonal
-            ? Sum.Of("what the wind finds over a corner", "f = (a + b) / √2", Statics.Bodies).Put("a", front).Put("b", face.Side).Gives((a, b) => (a + b) / Math.Sqrt(2))
+            ? Sum.Of("what the wind finds over a corner", "f = (a + b) / √2", RigidBodies.Balance).Put("a", front).Put("b", face.Side).Gives((a, b) => (a + b) / Math.Sqrt(2))
             : way.X == 0 ? front : face.Side;
     }
 

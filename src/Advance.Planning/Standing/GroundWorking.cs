@@ -28,14 +28,14 @@ internal static class GroundWorking
         var isAcross = Math.Abs(worst.X) > Math.Abs(worst.Y);
         var moment = isInWind && worst.Moment is { } leans ? leans : new Figure<Torque>(Torque.Zero, Doubts.None, Reason.Derived.It);
         var own = (Width: LengthOf(isAcross ? @base.Width : @base.Depth, @base.RestsOn), Length: LengthOf(isAcross ? @base.Depth : @base.Width, @base.RestsOn));
-        var spread = pad is { IsKnown: true } known && (feet == 0 || footArea is null)
+        var spread = pad is { IsKnown: true } known
             ? (Width: Figure.From(known.Select(size => isAcross ? size.Width : size.Depth)), Length: Figure.From(known.Select(size => isAcross ? size.Depth : size.Width)))
             : own;
-        var off = Sum.Of("how far off the middle it acts", "e = M / (9.80665 · m)", Statics.Bodies).Put("M", moment).Put("m", weight).Gives(GroundPressure.Eccentricity);
+        var off = Sum.Of("how far off the middle it acts", "e = M / (9.80665 · m)", RigidBodies.Balance).Put("M", moment).Put("m", weight).Gives(GroundPressure.Eccentricity);
         var most = Sum.Of("how far off the middle it may act", "E = B / 3", En1997.EffectiveWidth).Put("B", own.Width).Gives(width => width / 3);
         var isOff = off.AtMost(most) == Verdict.Fails;
         var foot = feet > 2 ? Foot(weight, feet, moment, own.Width) : null;
-        return new GroundLoad(weight, off, most, isOff || (feet > 2 && pad is null) ? null : Under(weight, spread.Width, off, spread.Length), foot, UnderFoot(foot, footArea));
+        return new GroundLoad(weight, off, most, isOff || (feet > 2 && pad is null) ? null : Under(weight, spread.Width, off, spread.Length), foot, pad is null ? UnderFoot(foot, footArea) : null);
     }
 
     private static Figure<Pressure> Under(Figure<Mass> weight, Figure<Length> width, Figure<Length> off, Figure<Length> length) =>
@@ -46,7 +46,7 @@ internal static class GroundWorking
     {
         var along = feet == 3 ? 1 : 2;
         var span = Sum.Of("feet along an edge, times the width", "b = k · B", Publication.Arithmetic).Put("k", Figure.Count(along)).Put("B", width).Gives((count, wide) => count * wide);
-        return Sum.Of("force on one foot", "R = 9.80665 · m / n + M / b", Statics.Bodies)
+        return Sum.Of("force on one foot", "R = 9.80665 · m / n + M / b", RigidBodies.Balance)
             .Put("m", weight).Put("n", Figure.Count(feet)).Put("M", moment).Put("b", span).Gives(GroundPressure.Foot);
     }
 

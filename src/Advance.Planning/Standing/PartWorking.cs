@@ -33,8 +33,8 @@ internal sealed class PartWorking(StandingPolicies policies, Stock stock)
         var height = high ?? StackFigures.HeightOf(kind);
         var centre = standing?.CentreHeight is { } said ? Figure.From(said) : Half(piece, height);
         var up = isUpsideDown && standing?.CentreHeight is not null
-            ? Sum.Of("height of a centre of gravity", "z = b + h - c", Statics.Bodies).Put("b", foot).Put("h", height).Put("c", centre).Gives((under, own, from) => under + own - from)
-            : Sum.Of("height of a centre of gravity", "z = b + c", Statics.Bodies).Put("b", foot).Put("c", centre).Gives((under, from) => under + from);
+            ? Sum.Of("height of a centre of gravity", "z = b + h - c", RigidBodies.Balance).Put("b", foot).Put("h", height).Put("c", centre).Gives((under, own, from) => under + own - from)
+            : Sum.Of("height of a centre of gravity", "z = b + c", RigidBodies.Balance).Put("b", foot).Put("c", centre).Gives((under, from) => under + from);
         return new StandingPart(piece.Item, Holds(piece.Item, kind?.Weight), Offset(standing?.CentreAcross, isRearFacing != isUpsideDown), Offset(standing?.CentreBack, isRearFacing), up)
         {
             Faces = FacesOf(piece, foot, height, isRearFacing),
@@ -84,7 +84,7 @@ internal sealed class PartWorking(StandingPolicies policies, Stock stock)
 
     private WindFaces FacesOf(Piece piece, Figure<Length> foot, Figure<Length> height, bool isRearFacing)
     {
-        var middle = Sum.Of("middle of what the wind finds", "z = b + h / 2", Statics.Bodies).Put("b", foot).Put("h", height).Gives((under, high) => under + (high / 2));
+        var middle = Sum.Of("middle of what the wind finds", "z = b + h / 2", RigidBodies.Balance).Put("b", foot).Put("h", height).Gives((under, high) => under + (high / 2));
         var faces = FacesAt(piece, middle);
         return isRearFacing ? faces with { Front = faces.Rear, Rear = faces.Front } : faces;
     }

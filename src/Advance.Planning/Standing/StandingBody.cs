@@ -32,44 +32,29 @@ public sealed record StandingBody(Address Address, string Name, Figure<Mass> Hol
     /// <summary>Whether its weight is over its feet; null where nobody knows.</summary>
     public bool? StandsByItself => Edges.Count == 0 || Edges.Any(edge => edge.Arm.Value is null) ? null : Edges.All(edge => edge.Arm.Value!.Value.Meters > 0);
 
-    /// <summary>Its numbers, each under its address; <c>what of, what, which</c>.</summary>
-    public IEnumerable<Stated> Figures
-    {
-        get
-        {
-            yield return Stated.Of(Address / "holds", $"{Name}, weight that holds", Holds);
-            yield return Stated.Of(Address / "centre-height", $"{Name}, height of its centre of gravity", CentreHeight);
-            foreach (var edge in Edges)
-            {
-                foreach (var stated in Of(edge))
-                {
-                    yield return stated;
-                }
-            }
-        }
-    }
+    /// <summary>What is stated of all of it; <c>what of, what, which</c>.</summary>
+    public IEnumerable<Stated> Figures =>
+    [
+        Stated.Of(Address / "holds", $"{Name}, weight that holds", Holds),
+        Stated.Of(Address / "centre-height", $"{Name}, height of its centre of gravity", CentreHeight),
+        .. Edges.SelectMany(edge => Of(edge)),
+        .. Ratios,
+    ];
 
-    private IEnumerable<Stated> Of(StandingEdge edge)
+    /// <summary>What is stated of what stands on one of its boxes: the ratios alone, all else is behind them.</summary>
+    public IEnumerable<Stated> Ratios => Edges.SelectMany(edge => new[]
     {
-        var at = Address / edge.Name;
-        yield return Stated.Of(at / "inside", $"{Name}, centre of gravity inside an edge, {edge.Name}", edge.Inside);
-        yield return Stated.Of(at / "tip-angle", $"{Name}, angle at which it tips, {edge.Name}", edge.Angle);
-        yield return Stated.Of(at / "arm", $"{Name}, arm of its weight, {edge.Name}", edge.Arm);
-        foreach (var stated in new[]
-        {
-            StateOf(at / "moment", $"{Name}, what tips it, {edge.Name}", edge.Moment),
-            StateOf(at / "push", $"{Name}, what pushes it, {edge.Name}", edge.Push),
-            StateOf(at / "tipping", $"{Name}, ratio against tipping, {edge.Name}", edge.Tipping),
-            StateOf(at / "sliding", $"{Name}, ratio against sliding, {edge.Name}", edge.Sliding),
-            StateOf(at / "tipping-gust", $"{Name}, gust at which it tips, {edge.Name}", edge.TippingGust),
-            StateOf(at / "sliding-gust", $"{Name}, gust at which it slides, {edge.Name}", edge.SlidingGust),
-            StateOf(at / "against-tipping", $"{Name}, ballast against tipping, {edge.Name}", edge.AgainstTipping),
-            StateOf(at / "against-sliding", $"{Name}, ballast against sliding, {edge.Name}", edge.AgainstSliding),
-        }.OfType<Stated>())
-        {
-            yield return stated;
-        }
-    }
+        StateOf(Address / edge.Name / "tipping", $"{Name}, ratio against tipping, {edge.Name}", edge.Tipping),
+        StateOf(Address / edge.Name / "sliding", $"{Name}, ratio against sliding, {edge.Name}", edge.Sliding),
+        StateOf(Address / edge.Name / "tipping-gust", $"{Name}, gust at which it tips, {edge.Name}", edge.TippingGust),
+        StateOf(Address / edge.Name / "sliding-gust", $"{Name}, gust at which it slides, {edge.Name}", edge.SlidingGust),
+    }).OfType<Stated>();
+
+    private Stated[] Of(StandingEdge edge) =>
+    [
+        Stated.Of(Address / edge.Name / "inside", $"{Name}, centre of gravity inside an edge, {edge.Name}", edge.Inside),
+        Stated.Of(Address / edge.Name / "tip-angle", $"{Name}, angle at which it tips, {edge.Name}", edge.Angle),
+    ];
 
     private static Stated? StateOf<T>(Address address, string what, Figure<T>? figure)
         where T : struct, IComparable<T> => figure is null ? null : Stated.Of(address, what, figure);

@@ -15,6 +15,9 @@ namespace Advance.Planning;
 public sealed record StandingEdge(
     string Name, double X, double Y, Figure<Length> Inside, Figure<Angle> Angle, Figure<Angle> Slope, Figure<Length> Arm, Figure<double> Grip)
 {
+    /// <summary>The way out over it, in words: <c>to the rear</c>, <c>to SL</c>.</summary>
+    public string Towards => Name[..2] is "SL" or "SR" ? $"to {Name[..2]}" : $"to the {Name.Split(' ')[0]}";
+
     /// <summary>Where the wind comes from that tips it most; empty where people push.</summary>
     public string From { get; init; } = "";
 

@@ -72,7 +72,8 @@ public sealed record StandingItem(
     /// <summary>Its numbers, each under its address.</summary>
     public IEnumerable<Stated> Figures =>
     [
-        .. Bodies.SelectMany(body => body.Figures),
+        .. Whole.Figures,
+        .. Interfaces.Where(body => body.IsLoose).SelectMany(body => body.Ratios),
         .. StateOf("limit", "gust that it stands", Limit),
         .. StateOf("prepare", "gust to make ready at", Prepare),
         .. StateOf("act", "gust to act at", Act),

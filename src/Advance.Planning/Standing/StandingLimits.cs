@@ -18,7 +18,7 @@ internal static class StandingLimits
             return item;
         }
 
-        var limit = Sum.Of("gust that it stands", "v = min vᵢ", Statics.Bodies)
+        var limit = Sum.Of("gust that it stands", "v = min vᵢ", RigidBodies.Balance)
             .PutAll("vᵢ", modes.Select(mode => mode.Gust))
             .Gives(terms => Speed.FromMetersPerSecond(terms.Values.Min(speed => speed.MetersPerSecond)));
         return item with
@@ -47,7 +47,7 @@ internal static class StandingLimits
 
                 if (edge.SlidingGust is { } slides)
                 {
-                    yield return (body, slides, $"slides over its {edge.Name}{of}", true);
+                    yield return (body, slides, $"slides {edge.Towards}{of}", true);
                 }
             }
         }
@@ -60,7 +60,7 @@ internal static class StandingLimits
     private static Figure<Mass>? BallastOf(StandingBody whole)
     {
         var all = whole.Edges.SelectMany(edge => new[] { edge.AgainstTipping, edge.AgainstSliding }).OfType<Figure<Mass>>().ToList();
-        return all.Count == 0 || whole.Edges.Any(edge => edge.Grip.Value is <= 0) ? null : Sum.Of("ballast missing", "B = max Bᵢ", Statics.Bodies)
+        return all.Count == 0 || whole.Edges.Any(edge => edge.Grip.Value is <= 0) ? null : Sum.Of("ballast missing", "B = max Bᵢ", RigidBodies.Balance)
             .PutAll("Bᵢ", all)
             .Gives(terms => Mass.FromKilograms(terms.Values.Max(mass => mass.Kilograms)));
     }

@@ -75,7 +75,7 @@ public sealed record StandingSite(bool? IsOpenAir, Wind? Wind, Figure<Speed> Gus
             return new Figure<Angle>(Angle.Zero, Doubts.Of(doubt), Reason.Derived.It);
         }
 
-        return Sum.Of("slope towards an edge", "s = 180 / π · atan(tan(S · π / 180) · c)", Statics.Bodies)
+        return Sum.Of("slope towards an edge", "s = atan(tan(S) · c)", RigidBodies.Balance)
             .Put("S", Figure.From(slope))
             .Put("c", new Figure<double>(Math.Max(0, Along(x, y)), Doubts.Of(Ground.Falls?.Doubt), Reason.Derived.It))
             .Gives((falls, along) => Angle.FromDegrees(180 / Math.PI * Math.Atan(Math.Tan(falls.Radians) * along)));

@@ -23,7 +23,7 @@ internal static class Counts
 
     /// <summary>A factor, over 0.</summary>
     public static readonly Phrase<double> Factor = new(
-        "factor", "a number over 0", @"(?=[0-9.]*[1-9])(?:[0-9]{1,4}(?:\.[0-9]{1,6})?|\.[0-9]{1,6})", ["1.4", "0.35", "2"], (Cursor cursor, out double value) =>
+        "factor", "a number over 0", $"(?=[0-9.]*[1-9]){Patterns.Number}", ["1.4", "0.35", "2"], (Cursor cursor, out double value) =>
         {
             cursor.SkipSpaces();
             return cursor.Number(out value) && value > 0;

@@ -40,9 +40,9 @@ internal sealed class DeckOverload : Rule<DeckOverload.Case>
             yield break;
         }
 
-        foreach (var item in items)
+        foreach (var pair in items.Select(item => CaseOf(item, stage)).GroupBy(found => found.Where))
         {
-            yield return CaseOf(item, stage);
+            yield return pair.OrderBy(found => found.Verdict == Verdict.Fails ? 0 : found.Verdict == Verdict.CannotBeJudged ? 1 : 2).First();
         }
     }
 
@@ -56,7 +56,7 @@ internal sealed class DeckOverload : Rule<DeckOverload.Case>
     private static Case CaseOf(StandingItem item, Stage stage)
     {
         var ground = item.Ground!;
-        var where = Address.Of("stack") / item.Name / "deck";
+        var where = item.Written / "deck";
         if (ground.Foot is { } foot && stage.LegRating is { IsKnown: true } leg)
         {
             var may = Figure.From(leg.Select(mass => Force.FromNewtons(mass.Kilograms * TipAndSlide.Gravity)));

@@ -38,7 +38,7 @@ internal sealed class GroundTooSoft : Rule<GroundTooSoft.Case>
 
         foreach (var pair in items.Select(item => CaseOf(item, Figure.From(ground.Bearing))).GroupBy(found => found.Where))
         {
-            yield return pair.MaxBy(found => (int)found.Verdict)!;
+            yield return pair.OrderBy(found => found.Verdict == Verdict.Fails ? 0 : found.Verdict == Verdict.CannotBeJudged ? 1 : 2).First();
         }
     }
 

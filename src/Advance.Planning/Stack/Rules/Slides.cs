@@ -21,7 +21,7 @@ internal sealed class Slides : Rule<Slides.Case>
 
     public override string Cures => "Fix ballast to it, join it to what it stands on, or measure the friction of the wet pair.";
 
-    public override Publication Source => Statics.Bodies;
+    public override Publication Source => RigidBodies.Balance;
 
     // What stands on unknown ground is one question for all of it.
     protected override IEnumerable<Case> Cases(Plan plan)

@@ -22,7 +22,7 @@ internal sealed class Tips : Rule<Tips.Case>
 
     public override string Cures => "Make the base wider or the thing lower, fix ballast to it, or join it to something that holds.";
 
-    public override Publication Source => Statics.Bodies;
+    public override Publication Source => RigidBodies.Balance;
 
     protected override IEnumerable<Case> Cases(Plan plan)
     {
@@ -32,7 +32,7 @@ internal sealed class Tips : Rule<Tips.Case>
             return [Case.OfSite(standing.Site)];
         }
 
-        return standing.Items.SelectMany(item => item.Loose.Select(body => CaseOf(item, body, angle, standing.Site.IsOpenAir == true)))
+        return standing.Items.SelectMany(item => BodiesOf(item).Select(body => CaseOf(item, body, angle, standing.Site.IsOpenAir == true)))
             .GroupBy(found => found.Where)
             .Select(pair => pair.OrderByDescending(found => found.Verdict == Verdict.Fails).ThenByDescending(found => found.Verdict == Verdict.CannotBeJudged).ThenBy(found => found.Edge?.Tipping?.Value ?? double.MaxValue).First());
     }
@@ -72,6 +72,9 @@ internal sealed class Tips : Rule<Tips.Case>
 
     // To the next 5 kg: ballast comes in pieces.
     internal static Mass Up(Mass mass) => Mass.FromKilograms(5 * Math.Ceiling(mass.Kilograms / 5));
+
+    // Where nobody knows the whole, its parts need no question of their own.
+    private static IEnumerable<StandingBody> BodiesOf(StandingItem item) => item.Whole.StandsByItself is null ? [item.Whole] : item.Loose;
 
     private static Case CaseOf(StandingItem item, StandingBody body, Angle least, bool isInWind)
     {
