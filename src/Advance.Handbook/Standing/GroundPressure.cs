@@ -10,15 +10,17 @@ public static class GroundPressure
     /// <param name="mass">kg, over 0.</param>
     public static Length Eccentricity(Torque moment, Mass mass) => Length.FromMeters(moment.NewtonMeters / (TipAndSlide.Gravity * mass.Kilograms));
 
-    /// <summary>What the base presses with: <c>p = g · m / ((B - 2 · e) · L)</c>; endless where nothing of the base is left.</summary>
+    /// <summary>What the base presses with: <c>p = g · m / ((B - 2 · e) · L)</c>.</summary>
     /// <param name="mass">kg.</param>
     /// <param name="width">B, of the base, the way that it leans, m.</param>
     /// <param name="off">e, see <see cref="Eccentricity"/>, m.</param>
     /// <param name="length">L, the other way, m, over 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Nothing of the base is left.</exception>
     public static Pressure Under(Mass mass, Length width, Length off, Length length)
     {
         var left = width.Meters - (2 * off.Meters);
-        return Pressure.FromPascals(left <= 0 ? double.PositiveInfinity : TipAndSlide.Gravity * mass.Kilograms / (left * length.Meters));
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(left);
+        return Pressure.FromPascals(TipAndSlide.Gravity * mass.Kilograms / (left * length.Meters));
     }
 
     /// <summary>What one foot gets, at most: <c>R = g · m / n + M / (k · B)</c>.</summary>

@@ -37,7 +37,7 @@ internal sealed class BodyWorking(StandingSite site, StandingPolicies policies)
         var loaded = site.IsOpenAir == true
             ? edges.Select(edge => InWind(edge, @base, parts, holds, site.GustAt(top.AboveGround)))
             : edges.Select(edge => Pushed(edge, holds, top.Own));
-        return new StandingBody(address, name, holds, height, [.. Named([.. loaded])]) { IsFrictionAssumed = @base.IsFrictionAssumed };
+        return new StandingBody(address, name, holds, height, [.. Named([.. loaded])]) { IsFrictionAssumed = @base.IsFrictionAssumed, CentreAcross = centre.X, CentreBack = centre.Y };
     }
 
     private static Figure<Mass> Together(IReadOnlyList<StandingPart> parts) =>
@@ -46,11 +46,16 @@ internal sealed class BodyWorking(StandingSite site, StandingPolicies policies)
             .Gives(terms => Mass.FromKilograms(terms.Values.Sum(mass => mass.Kilograms)));
 
     private static Figure<Length> Mean(string name, string symbol, IReadOnlyList<StandingPart> parts, Func<StandingPart, Figure<Length>> of) =>
-        Sum.Of(name, $"{symbol} = Σ wᵢ · {symbol}ᵢ / Σ wᵢ", RigidBodies.Balance)
+        Sum.Of(name, $"{symbol} = Σ wᵢ · {symbol}ᵢ / Σ wᵢ, or 0 where Σ wᵢ = 0", RigidBodies.Balance)
             .PutAll("wᵢ", parts.Select(part => part.Holds))
             .PutAll($"{symbol}ᵢ", parts.Select(of))
-            .Gives((masses, lengths) => Length.FromMeters(
-                masses.Values.Zip(lengths.Values).Sum(pair => pair.First.Kilograms * pair.Second.Meters) / masses.Values.Sum(mass => mass.Kilograms)));
+            .Gives(Weighted);
+
+    private static Length Weighted(Terms<Mass> masses, Terms<Length> lengths)
+    {
+        var all = masses.Values.Sum(mass => mass.Kilograms);
+        return all == 0 ? Length.Zero : Length.FromMeters(masses.Values.Zip(lengths.Values).Sum(pair => pair.First.Kilograms * pair.Second.Meters) / all);
+    }
 
     private StandingEdge EdgeOf(
         (double X, double Y, double Offset) edge, StandingBase @base, (Figure<Length> X, Figure<Length> Y) centre, Figure<Length> height)

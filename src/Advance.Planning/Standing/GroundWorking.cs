@@ -19,7 +19,7 @@ internal static class GroundWorking
     /// <param name="isInWind">Whether the wind leans it.</param>
     public static GroundLoad? Of(StandingBase @base, StandingBody whole, Figure<Mass> weight, int feet, Given<UnitsNet.Area>? footArea, Given<Size>? pad, bool isInWind)
     {
-        if (@base.Polygon is null || whole.Edges.Count == 0)
+        if (@base.Polygon is null || whole.Edges.Count == 0 || weight.Value is { Kilograms: <= 0 })
         {
             return null;
         }
@@ -33,10 +33,14 @@ internal static class GroundWorking
             : own;
         var off = Sum.Of("how far off the middle it acts", "e = M / (9.80665 · m)", RigidBodies.Balance).Put("M", moment).Put("m", weight).Gives(GroundPressure.Eccentricity);
         var most = Sum.Of("how far off the middle it may act", "E = B / 3", En1997.EffectiveWidth).Put("B", own.Width).Gives(width => width / 3);
-        var isOff = off.AtMost(most) == Verdict.Fails;
+        var isOff = off.AtMost(most) == Verdict.Fails || IsGone(spread.Width, off, spread.Length);
         var foot = feet > 2 ? Foot(weight, feet, moment, own.Width) : null;
         return new GroundLoad(weight, off, most, isOff || (feet > 2 && pad is null) ? null : Under(weight, spread.Width, off, spread.Length), foot, pad is null ? UnderFoot(foot, footArea) : null);
     }
+
+    // Nothing is left of a base to press on.
+    private static bool IsGone(Figure<Length> width, Figure<Length> off, Figure<Length> length) =>
+        length.Value is { Meters: <= 0 } || (width.Value is { } wide && off.Value is { } out_ && wide.Meters - (2 * out_.Meters) <= 0);
 
     private static Figure<Pressure> Under(Figure<Mass> weight, Figure<Length> width, Figure<Length> off, Figure<Length> length) =>
         Sum.Of("pressure on the ground", "p = 9.80665 · m / ((B - 2 · e) · L)", En1997.EffectiveWidth)
@@ -50,7 +54,7 @@ internal static class GroundWorking
             .Put("m", weight).Put("n", Figure.Count(feet)).Put("M", moment).Put("b", span).Gives(GroundPressure.Foot);
     }
 
-    private static Figure<Pressure>? UnderFoot(Figure<Force>? foot, Given<UnitsNet.Area>? covers) => foot is null || covers is not { } area
+    private static Figure<Pressure>? UnderFoot(Figure<Force>? foot, Given<UnitsNet.Area>? covers) => foot is null || covers is not { } area || (area.IsKnown && area.Value.SquareMeters <= 0)
         ? null
         : Sum.Of("pressure under one foot", "p = R / A", Publication.Arithmetic).Put("R", foot).Put("A", Figure.From(area))
             .Gives((force, seen) => Pressure.FromPascals(force.Newtons / seen.SquareMeters));

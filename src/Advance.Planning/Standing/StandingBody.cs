@@ -11,6 +11,12 @@ namespace Advance.Planning;
 /// <param name="Edges">Each edge of its feet; empty where nobody knows where they are.</param>
 public sealed record StandingBody(Address Address, string Name, Figure<Mass> Holds, Figure<Length> CentreHeight, IReadOnlyList<StandingEdge> Edges)
 {
+    /// <summary>Of its centre of gravity from the middle of its base, towards stage left; null where it was not worked out.</summary>
+    public Figure<Length>? CentreAcross { get; init; }
+
+    /// <summary>The same towards its rear.</summary>
+    public Figure<Length>? CentreBack { get; init; }
+
     /// <summary>The joint that holds it; empty for one that just stands there.</summary>
     public string Joint { get; init; } = "";
 
