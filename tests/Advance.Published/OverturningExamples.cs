@@ -70,6 +70,15 @@ public sealed class OverturningExamples
         Assert.Throws<ArgumentOutOfRangeException>(() => GroundPressure.Under(mass, Length.FromMeters(3), Length.FromMeters(1.5), Length.FromMeters(2)));
     }
 
+    /// <summary>A triangle of 3, 4 and 5: 400 N of weight pushed by 300 N swings out by 36.87° and pulls 500 N.</summary>
+    [Fact]
+    public void Hangs_in_wind()
+    {
+        var mass = Mass.FromKilograms(400 / TipAndSlide.Gravity);
+        Near.Within(36.87, HungInWind.Swing(Force.FromNewtons(300), mass).Degrees, 0.005);
+        Near.Within(500, HungInWind.Pull(Force.FromNewtons(300), mass).Newtons, 1e-9);
+    }
+
     /// <summary>A table of four legs 2 m apart, 400 kg and 981 N·m: 981 N each by its weight, 245 N more on two of them.</summary>
     [Fact]
     public void Four_legs() =>

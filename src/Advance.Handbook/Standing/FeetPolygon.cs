@@ -30,7 +30,7 @@ public sealed class FeetPolygon
     /// <summary>Makes one; null for fewer than three feet that do not stand in one line.</summary>
     public static FeetPolygon? Of(IEnumerable<(double X, double Y)> feet)
     {
-        var sorted = feet.Distinct().OrderBy(foot => foot.X).ThenBy(foot => foot.Y).ToList();
+        var sorted = feet.Select(foot => (X: Micrometres(foot.X), Y: Micrometres(foot.Y))).Distinct().OrderBy(foot => foot.X).ThenBy(foot => foot.Y).ToList();
         if (sorted.Count < 3)
         {
             return null;
@@ -45,6 +45,9 @@ public sealed class FeetPolygon
     /// <param name="x">m.</param>
     /// <param name="y">m.</param>
     public static double Inside((double X, double Y, double Offset) edge, double x, double y) => edge.Offset - (edge.X * x) - (edge.Y * y);
+
+    // Nobody sets feet to less, and what is nearer to a line than that is on it.
+    private static double Micrometres(double metres) => Math.Round(metres, 6, MidpointRounding.AwayFromZero);
 
     // One half of the hull, without its last corner.
     private static List<(double X, double Y)> Half(IEnumerable<(double X, double Y)> feet)

@@ -2,7 +2,6 @@ using Advance.Domain.Companies;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
-using Advance.Domain.Places;
 using Advance.Domain.Stocks;
 using Advance.Handbook;
 using UnitsNet;

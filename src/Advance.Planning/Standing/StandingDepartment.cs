@@ -1,5 +1,4 @@
 using Advance.Domain;
-using Advance.Domain.Gigs;
 
 namespace Advance.Planning;
 

@@ -118,7 +118,8 @@ internal static class KindShape
         };
     });
 
-    private static Given<Mass>? Weight(Given<Weighed>? weighed) => weighed switch
+    /// <summary>The weight, with how it is known.</summary>
+    public static Given<Mass>? Weight(Given<Weighed>? weighed) => weighed switch
     {
         null => null,
         { IsKnown: true } known => Given.Of(known.Value.Weight, known.At, known.Doubt, known.Value.How),

@@ -10,7 +10,9 @@ internal static class FeetDrawing
 {
     private const double FootRadius = 25;
     private const double Cross = 45;
-    private const double Beyond = 70;
+
+    // How far figures stand from the edges, as a share of the longer side.
+    private const double Beyond = 0.13;
 
     /// <summary>Draws it; null where nobody knows its feet.</summary>
     public static Scene? Draw(StandingItem item, Speech speech)
@@ -26,7 +28,7 @@ internal static class FeetDrawing
             [
                 new Layer("edges", [new Polyline([.. corners, corners[0]]) { Pen = Pen.Normal }, .. corners.Select(corner => new Circle(corner, FootRadius) { Fill = Fill.Black })]),
                 new Layer("weight", [.. Weight(item.Whole)]),
-                new Layer("distances", [.. Distances(item, speech), .. Front(corners)]),
+                new Layer("distances", [.. Distances(item, speech), .. Front(item, corners)]),
             ]);
     }
 
@@ -48,15 +50,19 @@ internal static class FeetDrawing
         let offset = item.Feet.Max(foot => (foot.X * edge.X) + (foot.Y * edge.Y))
         let along = item.Feet.Where(foot => Math.Abs((foot.X * edge.X) + (foot.Y * edge.Y) - offset) < 1e-6).ToList()
         let middle = At(along.Average(foot => foot.X), along.Average(foot => foot.Y))
-        select (Shape)new Lettering(middle.Plus(edge.X * Beyond, -edge.Y * Beyond), speech.Say(edge.Inside.Value!.Value))
+        let away = Beyond * Longest(item)
+        select (Shape)new Lettering(middle.Plus(edge.X * away / 2, -edge.Y * away), speech.Say(edge.Inside.Value!.Value))
         {
             Anchor = edge.X > 0.5 ? Anchor.Left : edge.X < -0.5 ? Anchor.Right : default,
         };
 
-    private static IEnumerable<Shape> Front(IReadOnlyList<Point> corners)
+    private static IEnumerable<Shape> Front(StandingItem item, IReadOnlyList<Point> corners)
     {
-        yield return new Lettering(new Point(0, corners.Max(corner => corner.Y) + (2.4 * Beyond)), "front", TextStyle.Quiet);
+        yield return new Lettering(new Point(0, corners.Max(corner => corner.Y) + (2.7 * Beyond * Longest(item))), "front", TextStyle.Quiet);
     }
+
+    private static double Longest(StandingItem item) =>
+        1000 * Math.Max(item.Feet.Max(foot => foot.X) - item.Feet.Min(foot => foot.X), item.Feet.Max(foot => foot.Y) - item.Feet.Min(foot => foot.Y));
 
     // Up on the page is to the rear.
     private static Point At(double x, double y) => new(x * 1000, -y * 1000);

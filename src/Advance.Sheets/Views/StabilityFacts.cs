@@ -15,29 +15,29 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
 {
     private static readonly Cell NotTold = new("not told") { Verdict = Verdict.CannotBeJudged };
 
-    private StandingSite Site_ => plan.Standing.Site;
+    private StandingSite Around => plan.Standing.Site;
 
     /// <summary>Wind and ground.</summary>
     public IEnumerable<PairView> Site()
     {
-        if (Site_.IsOpenAir != true)
+        if (Around.IsOpenAir != true)
         {
             var push = plan.Brief.Company.Policies.Standing;
-            yield return new PairView("Wind", Site_.IsOpenAir == false ? Cell.Of("none gets here") : new Cell("nobody says whether any gets here") { Verdict = Verdict.CannotBeJudged });
+            yield return new PairView("Wind", Around.IsOpenAir == false ? Cell.Of("none gets here") : new Cell("nobody says whether any gets here") { Verdict = Verdict.CannotBeJudged });
             yield return new PairView("Push of people", Cell.Of(string.Create(CultureInfo.InvariantCulture, $"{push.Push:0.#} % of the weight, {push.PushMost.Newtons:0} N at most, at the top or at {push.PushHeight.Meters:0.##} m")));
             yield break;
         }
 
-        var wind = Site_.Wind;
-        yield return new PairView("Everything stands up to", cells.WithUnit(Site_.Gust) is var gust && wind?.Height is { IsKnown: true } high ? gust with { Text = $"{gust.Text} gust at {cells.Of(high).Text}", Strong = true } : gust with { Strong = true });
+        var wind = Around.Wind;
+        yield return new PairView("Everything stands up to", cells.WithUnit(Around.Gust) is var gust && wind?.Height is { IsKnown: true } high ? gust with { Text = $"{gust.Text} gust at {cells.Of(high).Text}", Strong = true } : gust with { Strong = true });
         yield return new PairView("Measured by", Told(wind?.MeasuredBy));
         yield return new PairView("Meter", Told(wind?.Meter));
         yield return new PairView("Decided by", Told(wind?.DecidedBy));
-        yield return new PairView("Wind comes over", Cell.Of(Site_.Terrain.IsAssumed ? $"{Over(Site_.Terrain.Over)}, assumed" : Over(Site_.Terrain.Over)));
-        yield return new PairView("Ground", Site_.Ground is { Surface.Length: > 0 } ground ? Cell.Of(ground.IsSoft ? $"{ground.Surface}; soft after rain" : ground.Surface) : NotTold);
-        yield return new PairView("Falls", Site_.Ground is { } falls ? Slope(falls) : NotTold);
-        yield return new PairView("Bears", Site_.Ground is { } bears ? Told<Pressure>(bears.Bearing) : NotTold);
-        yield return new PairView("Friction, wet", Site_.Ground is { } wet ? Told<double>(wet.Friction) : NotTold);
+        yield return new PairView("Wind comes over", Cell.Of(Around.Terrain.IsAssumed ? $"{Over(Around.Terrain.Over)}, assumed" : Over(Around.Terrain.Over)));
+        yield return new PairView("Ground", Around.Ground is { Surface.Length: > 0 } ground ? Cell.Of(ground.IsSoft ? $"{ground.Surface}; soft after rain" : ground.Surface) : NotTold);
+        yield return new PairView("Falls", Around.Ground is { } falls ? Slope(falls) : NotTold);
+        yield return new PairView("Bears", Around.Ground is { } bears ? Told<Pressure>(bears.Bearing) : NotTold);
+        yield return new PairView("Friction, wet", Around.Ground is { } wet ? Told<double>(wet.Friction) : NotTold);
     }
 
     /// <summary>One thing.</summary>
@@ -46,7 +46,7 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
         yield return new PairView("Counts as holding", cells.WithUnit(item.Whole.Holds) with { Strong = true });
         yield return new PairView("Centre of gravity", Up(cells.WithUnit(item.Whole.CentreHeight)));
         yield return new PairView("Height", cells.WithUnit(item.Height));
-        yield return new PairView("Stands on", Cell.Of(item.On switch { Footing.Deck => "deck", Footing.Floor => "floor", _ => "not known" }));
+        yield return new PairView("Stands on", Cell.Of(item.On switch { Footing.Deck => "deck", Footing.Floor => Around.IsOpenAir == true ? "ground" : "floor", _ => "not known" }));
         if (item.Ballasted.Count > 0 || item.Ballast?.Value is { Kilograms: > 0 })
         {
             yield return new PairView("Ballast", Cell.Of(item.Ballasted.Count == 0 ? "none" : string.Join(", ", item.Ballasted.Select(BallastWords))));

@@ -21,6 +21,9 @@ public sealed record StabilityView(
     /// <summary>The least gust at which something is lowered or cleared; blank where nothing is known.</summary>
     public Cell FirstAct { get; init; } = Cell.Blank;
 
+    /// <summary>The ratio that the company asks for.</summary>
+    public Cell Asked { get; init; } = Cell.Blank;
+
     /// <summary>Whether ballast is written for something.</summary>
     public bool HasBallast { get; init; }
 
@@ -31,7 +34,8 @@ public sealed record StabilityView(
     /// <param name="Limit">What it stands, m/s.</param>
     /// <param name="From">What that comes from.</param>
     /// <param name="Forecast">The mean of a forecast in which that gust is to be reckoned with, m/s.</param>
-    public sealed record Level(Cell Name, Cell Prepare, Cell Act, Cell Limit, Cell From, Cell Forecast);
+    /// <param name="Takes">Minutes to lower it, where they are written.</param>
+    public sealed record Level(Cell Name, Cell Prepare, Cell Act, Cell Limit, Cell From, Cell Forecast, Cell Takes);
 
     /// <summary>Something that comes down in wind.</summary>
     /// <param name="What">What.</param>
@@ -42,13 +46,14 @@ public sealed record StabilityView(
     public sealed record Cloth(Cell What, Cell Prepare, Cell From, Cell Takes, Cell By);
 
     /// <summary>A thing that stands.</summary>
-    /// <param name="Name">On paper.</param>
+    /// <param name="Name">On paper; both of a pair where they are alike.</param>
+    /// <param name="Drawn">The name by which its feet are drawn.</param>
     /// <param name="IsDrawn">Whether its feet can be drawn.</param>
     /// <param name="Facts">Weight, centre of gravity, ground, ballast, joints.</param>
     /// <param name="Parts">What it is made of.</param>
     /// <param name="Edges">Each edge of its feet, and the worst of what stands loose on its boxes.</param>
     /// <param name="Assumed">What is assumed of it, in words; empty for nothing.</param>
-    public sealed record Item(string Name, bool IsDrawn, IReadOnlyList<PairView> Facts, IReadOnlyList<Part> Parts, IReadOnlyList<Edge> Edges, string Assumed);
+    public sealed record Item(string Name, string Drawn, bool IsDrawn, IReadOnlyList<PairView> Facts, IReadOnlyList<Part> Parts, IReadOnlyList<Edge> Edges, string Assumed);
 
     /// <summary>A part of it.</summary>
     /// <param name="Name">What.</param>

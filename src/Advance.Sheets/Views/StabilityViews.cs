@@ -1,7 +1,6 @@
 using System.Globalization;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
-using Advance.Domain.Stocks;
 using Advance.Domain.Venues;
 using Advance.Domain.Wording;
 using Advance.Planning;
@@ -45,15 +44,27 @@ internal sealed class StabilityViews
             [.. facts.Site()],
             IsInWind,
             FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, Rules)),
-            [.. standing.Items.Where(item => item.Limit is not null).OrderBy(item => item.Limit!.Value?.MetersPerSecond ?? 0).ThenBy(item => item.Address).Select(LevelOf)],
+            [.. standing.Items.Where(item => item.Limit is not null).OrderBy(item => item.Limit!.Value?.MetersPerSecond ?? 0).ThenBy(item => item.Address).Select(LevelOf).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(level => level.Name.Text)) })],
             [.. lowered.OrderBy(row => row.From is { IsKnown: true } from ? from.Value.MetersPerSecond : 0).Select(ClothOf)],
-            [.. standing.Items.Select(ItemOf)])
+            [.. standing.Items.Select(ItemOf).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(item => item.Name)).Text })])
         {
+            Asked = Cell.Of(Numbers.Plain(ratio, 2)),
             FirstReady = ready is null ? Cell.Blank : Gust(ready),
             FirstAct = act is null ? Cell.Blank : Gust(act),
             HasBallast = standing.Items.Any(item => item.Ballasted.Count > 0),
         };
     }
+
+    // What is printed alike is printed once, under both names.
+    private static string Key(StabilityView.Level level) =>
+        string.Join('|', new[] { level.Prepare, level.Act, level.Limit, level.From, level.Forecast, level.Takes }.Select(cell => $"{cell.Text} {cell.Tbc}"));
+
+    private static string Key(StabilityView.Item item) => string.Join('|', item.Facts.Select(fact => $"{fact.Name} {fact.Value.Text} {fact.Value.Tbc}")
+        .Concat(item.Edges.SelectMany(edge => new[] { edge.Name, edge.Inside, edge.Angle, edge.Slope, edge.From, edge.Tipping, edge.Sliding, edge.Tips, edge.Slides }.Select(cell => cell.Text)))
+        .Concat(item.Parts.SelectMany(part => new[] { part.Name, part.Holds, part.Up, part.Front, part.Side, part.Coefficient, part.Source }.Select(cell => cell.Text)))
+        .Append(item.Assumed));
+
+    private static Cell Together(IEnumerable<string> names) => Cell.Of(string.Join(", ", names)) with { Strong = true };
 
     private Figure<Speed>? Ready(Given<Speed>? from) => from is not { } given ? null : Sum
         .Of("gust to make ready at", "v = s / 100 · V", Publication.CommonPractice)
@@ -67,7 +78,8 @@ internal sealed class StabilityViews
         Gust(item.Act!) with { Strong = true },
         Gust(item.Limit!) is var limit && item.Gust.AtMost(item.Limit!) == Domain.Figures.Verdict.Fails ? limit with { Verdict = Verdict.Fails } : limit,
         Cell.Of(item.LimitFrom),
-        Gust(item.Forecast!));
+        Gust(item.Forecast!),
+        standing.Site.Wind?.Lowered.FirstOrDefault(row => row.What == item.Name || row.What == item.WrittenName) is { } row ? cells.Amount(Figure.From(row.Takes), time => time.Minutes, 0) : Cell.Blank);
 
     private StabilityView.Cloth ClothOf(LoweredRow row) => new(
         Cell.Of(row.What),
@@ -77,6 +89,7 @@ internal sealed class StabilityViews
         row.By is { } by ? cells.Of(by) : NotTold);
 
     private StabilityView.Item ItemOf(StandingItem item) => new(
+        item.Name,
         item.Name,
         item.Feet.Count > 2,
         [.. facts.Of(item)],
@@ -99,7 +112,7 @@ internal sealed class StabilityViews
 
     private IEnumerable<StabilityView.Edge> Worst(StandingItem item, StandingBody body)
     {
-        var worst = body.WorstSliding is { } slides && !(body.WorstTipping?.Tipping?.Value < slides.Sliding!.Value) ? slides : body.WorstTipping ?? body.Edges.FirstOrDefault();
+        var worst = body.WorstSliding is { } slides && !(body.WorstTipping?.Tipping?.Value < slides.Sliding!.Value) ? slides : body.WorstTipping ?? (body.Edges.Count > 0 ? body.Edges[0] : null);
         return worst is null ? [] : [EdgeOf(worst, $"{body.Name[(item.Name.Length + 1)..]}, loose, {worst.Name}")];
     }
 

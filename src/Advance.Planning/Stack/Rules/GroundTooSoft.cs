@@ -1,7 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
-using Advance.Domain.Wording;
 using Advance.Handbook;
 
 namespace Advance.Planning;

@@ -35,7 +35,7 @@ internal sealed class PushedOver : Rule<PushedOver.Case>
         var edge = found.IsTipping ? found.Item.Whole.WorstTipping! : found.Item.Whole.WorstSliding!;
         var ratio = Tips.Two((found.IsTipping ? edge.Tipping : edge.Sliding)!.Value!.Value);
         return new(
-            $"{found.Item.WrittenName}: a push of {UnitsNet.Force.FromNewtons(Math.Round(edge.Push!.Value!.Value.Newtons))} {(found.IsTipping ? $"tips it over its {edge.Name}" : "slides it")} but for a ratio of {ratio}; {found.Asked} is asked.",
+            $"{found.Item.WrittenName}: a push of {edge.Push!.Value!.Value} {(found.IsTipping ? $"tips it over its {edge.Name}" : "slides it")} but for a ratio of {ratio}; {found.Asked} is asked.",
             Cures,
             $"ratio {ratio}");
     }
