@@ -43,12 +43,13 @@ public static class Planner
         var voltage = PowerDepartment.Settle(brief, power, cables);
         var protection = PowerDepartment.Protect(brief, power, cables);
         var rigging = RiggingDepartment.Settle(brief, hung, ground, lighting, cables);
+        var standing = StandingDepartment.Settle(brief, stage, sound, lighting, ground);
         var crew = CrewDepartment.Settle(brief, backbone, sound, patch, pull);
         var load = TruckDepartment.Settle(brief, backbone, pull, crew);
 
         // Judge: the rules see the finished plan, and only here.
         var plan = new Plan(
-            brief, stage, sound, drive, lighting, power, patch, cables, pull, voltage, protection, rigging, load, crew, backbone.Pieces, backbone.Links, Findings: []);
+            brief, stage, sound, drive, lighting, power, patch, cables, pull, voltage, protection, rigging, load, standing, crew, backbone.Pieces, backbone.Links, Findings: []);
         return plan with { Findings = Judges.Judge(plan) };
     }
 }

@@ -18,6 +18,7 @@ internal static class DrawingList
         new Drawing("rigging-plot", ["stage"], told => RiggingPlotDrawing.Draw(plan, plan.Stage.Stages.FirstOrDefault(stage => stage.Name == told.GetValueOrDefault("stage", "")))),
         new Drawing("truss-elevation", ["truss"], told => Truss(plan, told)),
         new Drawing("system", ["stack"], told => System(plan, told)),
+        new Drawing("feet", ["item"], told => Feet(plan, told)),
         new Drawing("signal-diagram", ["part"], told => Signal(plan, told)),
         new Drawing("one-line", ["first", "count", "room"], told => OneLine(plan, told)),
     ];
@@ -39,6 +40,12 @@ internal static class DrawingList
     {
         var stack = plan.Sound.Stacks.FirstOrDefault(stack => stack.Name == told.GetValueOrDefault("stack", ""));
         return stack is null ? null : SystemDrawing.Draw(stack, Speech.Of(plan.Brief.Company.Units));
+    }
+
+    private static Scene? Feet(Plan plan, IReadOnlyDictionary<string, string> told)
+    {
+        var item = plan.Standing.Items.FirstOrDefault(item => item.Name == told.GetValueOrDefault("item", ""));
+        return item is null ? null : FeetDrawing.Draw(item, Speech.Of(plan.Brief.Company.Units));
     }
 
     private static Scene Signal(Plan plan, IReadOnlyDictionary<string, string> told) => told.GetValueOrDefault("part", "") switch

@@ -29,6 +29,7 @@ internal static class SheetList
         ("generator", GeneratorViews.Of),
         ("circuit-cards", CircuitCardsViews.Of),
         ("system", SystemViews.Of),
+        ("stability", StabilityViews.Of),
         ("drive", DriveViews.Of),
         ("signal-diagram", SignalDiagramViews.Of),
         ("input-list", plan => plan.Brief.Gig.Acts.Count > 0 ? InputListViews.Of(plan) : null),

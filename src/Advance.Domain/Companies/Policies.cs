@@ -150,6 +150,9 @@ public sealed record Policies
     /// <summary><c>spare-terminators</c>: of those that end lines of lighting control.</summary>
     public Share SpareTerminators { get; init; } = new(0, 1);
 
+    /// <summary><c>standing</c>: how safely things stand.</summary>
+    public StandingPolicies Standing { get; init; } = StandingPolicies.Default;
+
     /// <summary><c>lead-times</c>: how many days before the show papers must be there.</summary>
     public LeadTimes LeadTimes { get; init; } = LeadTimes.Default;
 

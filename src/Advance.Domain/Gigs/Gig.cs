@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Findings;
+using Advance.Domain.Venues;
 using UnitsNet;
 
 namespace Advance.Domain.Gigs;
@@ -53,6 +54,9 @@ public sealed record Gig
 
     /// <summary>The air at show time, for the speed of sound; null means as the company says.</summary>
     public Given<Temperature>? Temperature { get; init; }
+
+    /// <summary>The wind that things stand up to in this gig; null means as the venue says.</summary>
+    public Wind? Wind { get; init; }
 
     /// <summary>The network that units with a control port are on; null means as the company says.</summary>
     public Network? Network { get; init; }

@@ -15,4 +15,7 @@ public sealed record Position(string Name, Sides? Sides, Given<Place> Place, Giv
 {
     /// <summary>How long a pipe or truss is, from end to end; fixtures are spread along it. Null where not said.</summary>
     public Given<Length>? Length { get; init; }
+
+    /// <summary>Of a stand, what keeps it from tipping or sliding.</summary>
+    public IReadOnlyList<BallastRow> Ballast { get; init; } = [];
 }

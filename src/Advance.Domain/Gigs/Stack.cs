@@ -46,4 +46,13 @@ public sealed record Stack(
 
     /// <summary>Where a fill or a delay stack and the stack before it are to arrive together; null means where it stands itself.</summary>
     public Given<Place>? HeardAt { get; init; }
+
+    /// <summary>What keeps each stack from tipping or sliding in wind.</summary>
+    public IReadOnlyList<BallastRow> Ballast { get; init; } = [];
+
+    /// <summary>What each stack stands on that spreads its load; null for none.</summary>
+    public Given<Size>? Pad { get; init; }
+
+    /// <summary>Between its lowest box and what it stands on, wet; null means as the site's.</summary>
+    public Given<double>? Friction { get; init; }
 }

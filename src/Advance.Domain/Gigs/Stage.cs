@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Places;
+using UnitsNet;
 
 namespace Advance.Domain.Gigs;
 
@@ -29,6 +30,15 @@ public sealed record Stage(
 
     /// <summary>The edges that the audience looks over, and that stay open; the front where not said.</summary>
     public Given<StageEdges>? AudienceEdges { get; init; }
+
+    /// <summary>What the deck carries, spread; null where nobody says.</summary>
+    public Given<Pressure>? DeckRating { get; init; }
+
+    /// <summary>What the deck carries in one place; null where nobody says.</summary>
+    public Given<Mass>? LegRating { get; init; }
+
+    /// <summary>Between the deck and what stands on it; null where nobody says.</summary>
+    public Given<double>? Friction { get; init; }
 
     /// <summary>The edges that have a rail, in words; null where not said.</summary>
     public Given<string>? Rails => Railed?.Select(StageEdgeWords.Of);

@@ -79,6 +79,9 @@ public sealed record Kind
     /// <summary>The faces it joins, for a joint.</summary>
     public Joint? Joint { get; init; }
 
+    /// <summary>How it stands, and what the wind does to it; null where nobody says.</summary>
+    public Stability? Standing { get; init; }
+
     /// <summary>A truss section's own facts.</summary>
     public Truss? Truss { get; init; }
 

@@ -11,4 +11,7 @@ public sealed record Hall(Given<Length>? ClearHeight, string Floor, string Seats
 {
     /// <summary>Nothing said.</summary>
     public static readonly Hall Unknown = new(null, "", "");
+
+    /// <summary>Whether wind gets at what stands there; null where not said.</summary>
+    public Given<bool>? IsOpenAir { get; init; }
 }

@@ -30,6 +30,12 @@ public sealed record Venue
     /// <summary>The room.</summary>
     public Hall Hall { get; init; } = Hall.Unknown;
 
+    /// <summary>What things stand on that do not stand on a stage; null where not said.</summary>
+    public SiteGround? Ground { get; init; }
+
+    /// <summary>The wind that things stand up to on that site; null where not said.</summary>
+    public Wind? Wind { get; init; }
+
     /// <summary>What must stay clear.</summary>
     public IReadOnlyList<KeepClear> KeepClear { get; init; } = [];
 

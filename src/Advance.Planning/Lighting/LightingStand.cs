@@ -29,6 +29,7 @@ internal sealed class LightingStand(Pieces pieces, Drawn drawn, Ground ground, S
             }
 
             var carrier = position.Item is { } item ? pieces.Ask(address, name, item.Or("TBC"), from: null, spot, position.At) : null;
+            Ballasts.Ask(pieces, position.Ballast, address, name, spot);
             var trim = Trim(position);
             yield return new LightingPosition(address, name, position, spot, carrier, trim, Above(spot, trim)) { RunsUpstage = truss?.RunsUpstage ?? false };
         }

@@ -45,7 +45,6 @@ internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<TrussP
             Figure.From(point.Limit))
         {
             At = picks.Select(pick => pick.Placed.Pick.At).Concat(legs.Select(one => one.Bridle.Bridle.At)).FirstOrDefault(point.At),
-
             Spot = ground.Find(point.Place),
         };
     }

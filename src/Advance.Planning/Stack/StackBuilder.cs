@@ -30,6 +30,7 @@ internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, 
         var before = pieces.Made.Count;
         var boxes = Pairs.Mark(Join(Raise(Subs.Mark(stack, BoxesOf(stack, address, one.Name, spot)))));
         AskForStraps(stack, address, one.Name, spot);
+        Ballasts.Ask(pieces, stack.Ballast, address, one.Name, spot);
         var turn = Turn(stack, one.Side, spot);
         drawn.Add(address, one.Name, Look.Stack, stack.Place, Footprint.Of(boxes.Count > 0 ? boxes[0].Piece.Kind : null), side: one.Side, turn: turn);
         var ground = drawn.Ground.HeightAt(spot);

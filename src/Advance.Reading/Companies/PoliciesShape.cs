@@ -57,6 +57,7 @@ internal static class PoliciesShape
         var controlUnits = keys.Defaulted("control-units", Written.Between("control-units", 1, 32), Policies.Default.ControlUnits, "How many units are planned on one line of lighting control.", "24");
         var freeSlots = keys.Defaulted("free-slots", Written.Share, Policies.Default.FreeSlots, "What stays free of each universe of lighting control while there is room elsewhere.", Say(Policies.Default.FreeSlots));
         var terminators = keys.Defaulted("spare-terminators", Written.Share, Policies.Default.SpareTerminators, "Spares of what ends lines of lighting control.", Say(Policies.Default.SpareTerminators));
+        var standing = keys.Defaulted("standing", StandingPoliciesShape.It, StandingPolicies.Default, "How safely things stand.", "common practice");
         var leadTimes = keys.Defaulted("lead-times", LeadTimesShape.It, LeadTimes.Default, "How many days before the show papers must be there.", "loads 21, power and documents 14, patch and crew 7");
         var hireDays = keys.Defaulted("hire-days", HireDaysShape.It, HireDays.Default, "How long hired things are kept beside the days of the gig.", "1 day before, 1 after");
         return row => new Policies
@@ -108,6 +109,7 @@ internal static class PoliciesShape
             ControlUnits = controlUnits(row),
             FreeSlots = freeSlots(row),
             SpareTerminators = terminators(row),
+            Standing = standing(row),
             LeadTimes = leadTimes(row),
             HireDays = hireDays(row),
         };

@@ -41,6 +41,7 @@ internal static class GigShape
         var sound = keys.Defaulted("sound", SoundShape.It, Sound.None, "The sound system.", "none");
         var acts = keys.Any("acts", Written.Things(ActShape.It), "Who plays, by name.");
         var temperature = keys.Open("temperature", Written.As(Quantities.Temperature), "Of the air at show time; without it as the company says.");
+        var wind = keys.Optional("wind", Venues.WindShapes.It, "The wind that things stand up to in this gig, and who acts on it; what it leaves out is as the venue says.");
         var network = keys.Optional("network", NetworkShape.It, "The network that units with a control port are on; without it as the company says.");
         var power = keys.Defaulted("power", PowerShape.It, Power.None, "Distributions and circuits.", "worked out");
         var lighting = keys.Defaulted("lighting", LightingShape.It, Lighting.None, "Fixtures and where they are.", "none");
@@ -70,6 +71,7 @@ internal static class GigShape
             Acts = acts(row),
             Sound = sound(row),
             Temperature = temperature(row),
+            Wind = wind(row),
             Network = network(row),
             Power = power(row),
             Lighting = lighting(row),

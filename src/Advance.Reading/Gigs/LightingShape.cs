@@ -14,7 +14,8 @@ internal static class LightingShape
         var item = keys.Open("item", Written.Name, "What carries; left out where it is in the house.");
         var trim = keys.Open("trim", Written.Height, "How high.");
         var length = keys.Open("length", Written.Length, "How long a pipe or truss is; fixtures are spread along it.");
-        return row => new Position(row.Name, sides(row), place(row), item(row), trim(row), row.At) { Length = length(row) };
+        var ballast = keys.Any("ballast", Written.Table(BallastShape.It), "Of a stand, what keeps it from tipping or sliding.");
+        return row => new Position(row.Name, sides(row), place(row), item(row), trim(row), row.At) { Length = length(row), Ballast = ballast(row) };
     });
 
     public static readonly RecordShape<FixtureRow> Fixture = new("fixture", "Fixtures of one kind in one position.", keys =>

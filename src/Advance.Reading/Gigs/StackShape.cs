@@ -23,6 +23,9 @@ internal static class StackShape
         var delayOf = keys.Open("delay-of", Written.Name, "The stack that it takes over from, further out.");
         keys.AtMostOneOf("fill-of", "delay-of");
         var heardAt = keys.Open("heard-at", Written.Place, "Where a fill or a delay stack arrives together with the stack before it; without it where it stands.");
+        var ballast = keys.Any("ballast", Written.Table(BallastShape.It), "What keeps each stack from tipping or sliding in wind.");
+        var pad = keys.Open("pad", Written.Size, "What each stack stands on that spreads its load, such as trackway or a ground sheet of wood.");
+        var friction = keys.Open("friction", Written.Factor, "Between its lowest box and what it stands on, wet, where that is not the site's.");
         return row => new Stack(row.Name, sides(row), place(row), aim(row), boxes(row), fedBy(row), crossover(row), row.At)
         {
             TopsFedBy = topsFedBy(row),
@@ -33,6 +36,9 @@ internal static class StackShape
             FillOf = fillOf(row),
             DelayOf = delayOf(row),
             HeardAt = heardAt(row),
+            Ballast = ballast(row),
+            Pad = pad(row),
+            Friction = friction(row),
         };
     });
 }

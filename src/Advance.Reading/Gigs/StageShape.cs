@@ -18,11 +18,17 @@ internal static class StageShape
         var walls = keys.Open("against-wall", Written.As(Edges.Of), "The edges that stand against a wall.");
         var audience = keys.Open("audience-edges", Written.As(Edges.Of), "The edges that the audience looks over; without it the front.");
         var things = keys.Any("things", Written.TableOfThings(ThingShape.It, "name"), "What stands on it for the whole gig.");
+        var deckRating = keys.Open("deck-rating", Written.As(Quantities.AreaLoad), "What the deck carries, spread.");
+        var legRating = keys.Open("leg-rating", Written.As(Quantities.Load), "What the deck carries in one place, such as a foot or a leg of what stands on it.");
+        var friction = keys.Open("friction", Written.Factor, "Between the deck and what stands on it, wet where it gets wet.");
         return row => new Stage(
             row.Name, size(row), height(row), downstageEdge(row), decks(row), steps(row), rails(row), things(row), row.At)
         {
             AgainstWall = walls(row),
             AudienceEdges = audience(row),
+            DeckRating = deckRating(row),
+            LegRating = legRating(row),
+            Friction = friction(row),
         };
     });
 }

@@ -21,6 +21,14 @@ internal static class Counts
             return cursor.Number(out value) && value is > 0 and <= 1;
         });
 
+    /// <summary>A factor, over 0.</summary>
+    public static readonly Phrase<double> Factor = new(
+        "factor", "a number over 0", $"(?=[0-9.]*[1-9]){Patterns.Number}", ["1.4", "0.35", "2"], (Cursor cursor, out double value) =>
+        {
+            cursor.SkipSpaces();
+            return cursor.Number(out value) && value > 0;
+        });
+
     /// <summary>One number or several in a row, from 1.</summary>
     public static readonly Phrase<NumberRange> Range = new(
         "number-range", "a number or a range of numbers", $@"{Patterns.Whole}(?:(?:\s*{Patterns.Minus}\s*|\s+to\s+){Patterns.Whole})?", ["7", "10-11", "1 to 8"], ReadRange);

@@ -10,6 +10,9 @@ internal static class Quantities
     public static readonly Phrase<Mass> Weight = QuantityPhrase.Of(
         "weight", UnitKinds.Mass, amount => Mass.FromKilograms(amount), false, "450 kg", "12.5kg", "1.2 t", "640 lb", "350 g");
 
+    public static readonly Phrase<Length> Offset = QuantityPhrase.Of(
+        "offset", UnitKinds.Length, amount => Length.FromMeters(amount), true, "-0.4 m", "0.35 m", "-16 in");
+
     public static readonly Phrase<ElectricCurrent> Current = QuantityPhrase.Of(
         "current", UnitKinds.Current, amount => ElectricCurrent.FromAmperes(amount), false, "63 A", "3.5 mA", "6 kA");
 

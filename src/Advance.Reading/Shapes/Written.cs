@@ -18,9 +18,11 @@ internal static class Written
     public static readonly Shape<bool> YesNo = new ScalarShape<bool>(Choice.YesNo);
     public static readonly Shape<int> Count = new ScalarShape<int>(Counts.Count);
     public static readonly Shape<double> PowerFactor = new ScalarShape<double>(Counts.PowerFactor);
+    public static readonly Shape<double> Factor = new ScalarShape<double>(Counts.Factor);
     public static readonly Shape<NumberRange> Numbers = new ScalarShape<NumberRange>(Counts.Range);
 
     public static readonly Shape<Length> Length = new ScalarShape<Length>(Lengths.Length);
+    public static readonly Shape<Length> Offset = new ScalarShape<Length>(Quantities.Offset);
     public static readonly Shape<Size> Size = new ScalarShape<Size>(Sizes.Size);
     public static readonly Shape<HeightFrom> Height = new ScalarShape<HeightFrom>(Directions.Height);
     public static readonly Shape<Mass> Weight = new ScalarShape<Mass>(Quantities.Weight);

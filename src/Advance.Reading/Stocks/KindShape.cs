@@ -71,6 +71,7 @@ internal static class KindShape
         var phantom = keys.Optional("phantom", Phantoms, "Of a microphone or DI, what 48 V on the line does to it.");
         var loudspeaker = keys.Optional("loudspeaker", LoudspeakerShape.It, "What only a loudspeaker has.");
         var joint = keys.Optional("joint", JointShape.It, "Of a joint, the faces that it joins.");
+        var standing = keys.Optional("standing", StabilityShape.It, "How it stands, and what the wind does to it.");
         var truss = keys.Optional("truss", RiggingKindShapes.Truss, "What only a section of truss has.");
         var hoist = keys.Optional("hoist", RiggingKindShapes.Hoist, "What only a chain hoist has.");
         var lifting = keys.Optional("lifting", RiggingKindShapes.Lifting, "Of a sling, steel, shackle or other part that bears, what it bears.");
@@ -105,6 +106,7 @@ internal static class KindShape
             Phantom = phantom(row),
             Loudspeaker = loudspeaker(row),
             Joint = joint(row),
+            Standing = standing(row),
             Truss = truss(row),
             Hoist = hoist(row),
             Lifting = lifting(row),
@@ -116,7 +118,8 @@ internal static class KindShape
         };
     });
 
-    private static Given<Mass>? Weight(Given<Weighed>? weighed) => weighed switch
+    /// <summary>The weight, with how it is known.</summary>
+    public static Given<Mass>? Weight(Given<Weighed>? weighed) => weighed switch
     {
         null => null,
         { IsKnown: true } known => Given.Of(known.Value.Weight, known.At, known.Doubt, known.Value.How),

@@ -11,6 +11,7 @@ internal static class HallShape
         var clearHeight = keys.Open("clear-height", Written.Length, "From the floor to the lowest thing overhead.");
         var floor = keys.Defaulted("floor", Written.Text, "", "What it is made of.", "not said");
         var seats = keys.Defaulted("seats", Written.Text, "", "Who sits how.", "not said");
-        return row => new Hall(clearHeight(row), floor(row), seats(row));
+        var openAir = keys.Open("open-air", Written.YesNo, "Whether wind gets at what stands there, also under a roof without walls.");
+        return row => new Hall(clearHeight(row), floor(row), seats(row)) { IsOpenAir = openAir(row) };
     });
 }

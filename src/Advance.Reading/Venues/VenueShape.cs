@@ -22,6 +22,8 @@ internal static class VenueShape
         var lines = keys.Defaulted("lines", Written.Facts, NoLines, "Lines that places may be measured from, by name, with what they are.", "none");
         var access = keys.Asked("access", Written.Table(AccessShape.It), "From the road to the stage, in that order.");
         var hall = keys.Defaulted("hall", HallShape.It, Hall.Unknown, "The room.", "not said");
+        var ground = keys.Optional("ground", GroundShape.It, "What things stand on that do not stand on a stage.");
+        var wind = keys.Optional("wind", WindShapes.It, "The wind that things stand up to on that site, and who acts on it.");
         var keepClear = keys.Any("keep-clear", Written.Table(KeepClearShape.It), "What must stay clear.");
         var roofPoints = keys.Asked("roof-points", Written.TableOfThings(RoofPointShape.It, "name"), "Points in the roof that may carry load.");
         var roofBeams = keys.Any("roof-beams", Written.TableOfThings(RoofBeamShape.It, "name"), "Beams of the roof that points hang on.");
@@ -42,6 +44,8 @@ internal static class VenueShape
             Lines = lines(row),
             Access = access(row),
             Hall = hall(row),
+            Ground = ground(row),
+            Wind = wind(row),
             KeepClear = keepClear(row),
             RoofPoints = roofPoints(row),
             RoofBeams = roofBeams(row),

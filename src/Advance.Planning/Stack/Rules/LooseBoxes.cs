@@ -13,7 +13,7 @@ internal sealed class LooseBoxes : Rule<LooseBoxes.Case>
 
     public override bool LifeOrFuse => true;
 
-    public override string Catches => "A stack has boxes that nothing joins, no strap is written, and it has more boxes or is higher than the company lets go without one.";
+    public override string Catches => "A stack has boxes that nothing joins, no strap is written, and it stands in the open air, has more boxes, or is higher than the company lets go without one.";
 
     public override string Why => "What comes down from there comes down on heads.";
 
@@ -22,12 +22,20 @@ internal sealed class LooseBoxes : Rule<LooseBoxes.Case>
     public override Publication Source => Publication.CommonPractice;
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
-        plan.Sound.Stacks.Select(stack => CaseOf(stack, plan.Brief.Company.Policies.StackStrap));
+        plan.Sound.Stacks.Select(stack => CaseOf(stack, plan.Brief.Company.Policies.StackStrap, plan.Standing.Site.IsOpenAir == true));
 
     protected override Said Say(Case found)
     {
         var (stack, limit) = (found.Stack, found.Limit);
         var count = stack.Boxes.Count(box => box.IsLoudspeaker);
+        if (found.IsOpenAir)
+        {
+            return new(
+                $"{stack.Stack.Name}: {count} boxes in the open air, not {(found.Verdict == Verdict.Fails ? "all joined" : "known to be joined")} and without a strap.",
+                "Write a strap, or join the boxes.",
+                $"{count} boxes, loose in wind");
+        }
+
         if (found.Verdict == Verdict.CannotBeJudged)
         {
             return new(
@@ -47,12 +55,17 @@ internal sealed class LooseBoxes : Rule<LooseBoxes.Case>
                 $"{count} boxes, loose");
     }
 
-    private static Case CaseOf(StackPlan stack, StrapLimit limit)
+    private static Case CaseOf(StackPlan stack, StrapLimit limit, bool isOpenAir)
     {
         var loose = stack.Interfaces.Where(touching => touching.WantsJoint && touching.Upper.Joint is null).ToList();
         if (loose.Count == 0 || stack.Stack.Strap is not null)
         {
             return new Case(stack, limit, Verdict.Holds);
+        }
+
+        if (isOpenAir)
+        {
+            return new Case(stack, limit, loose.Exists(touching => touching.IsKnown) ? Verdict.Fails : Verdict.CannotBeJudged) { IsOpenAir = true };
         }
 
         var isTooMany = stack.Boxes.Count(box => box.IsLoudspeaker) > limit.Boxes;
@@ -62,5 +75,8 @@ internal sealed class LooseBoxes : Rule<LooseBoxes.Case>
     }
 
     internal sealed record Case(StackPlan Stack, StrapLimit Limit, Verdict Verdict)
-        : Judgement(Stack.Written, Stack.Stack.At, Verdict, Stack.RestsOn.With(Stack.Height.RestsOn));
+        : Judgement(Stack.Written, Stack.Stack.At, Verdict, Stack.RestsOn.With(Stack.Height.RestsOn))
+    {
+        public bool IsOpenAir { get; init; }
+    }
 }

@@ -1,0 +1,34 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Findings;
+
+namespace Advance.Planning;
+
+/// <summary><c>site/needs-engineer</c></summary>
+internal sealed class NeedsEngineer : Rule<NeedsEngineer.Case>
+{
+    public override string Name => "site/needs-engineer";
+
+    public override Severity Severity => Severity.Stop;
+
+    public override bool LifeOrFuse => true;
+
+    public override string Catches => "Something is put up that the sums of this package are not for: ground-supported, corner, grid or curved truss, truss that stands in wind, loads that move over people, screens that stand on each other.";
+
+    public override string Why => "These sums are for straight truss hung from above and for things on their own feet; taken for anything else they are wrong and look right.";
+
+    public override string Cures => "Have an engineer work it out and sign it, and accept this with the engineer's name.";
+
+    public override Publication Source => Publication.CommonPractice;
+
+    // The rule looked even where there is nothing.
+    protected override IEnumerable<Case> Cases(Plan plan)
+    {
+        var found = EngineersMatter.In(plan).Select(matter => new Case(matter, matter.Where, matter.At, Verdict.Fails)).ToList();
+        return found.Count > 0 ? found : [new Case(null, StandingSite.Address, plan.Brief.Gig.At, Verdict.Holds)];
+    }
+
+    protected override Said Say(Case found) => new($"{found.Matter!.What}: {found.Matter.Why} needs an engineer.", Cures, $"{found.Matter.Why}");
+
+    internal sealed record Case(EngineersMatter? Matter, Address Where, Mark At, Verdict Verdict) : Judgement(Where, At, Verdict, Doubts.None);
+}

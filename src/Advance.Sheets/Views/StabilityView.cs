@@ -1,0 +1,79 @@
+namespace Advance.Sheets.Views;
+
+/// <summary>What stands, what tips it, and at which gust it comes down.</summary>
+/// <param name="Site">Wind and ground.</param>
+/// <param name="IsInWind">Whether wind gets at it.</param>
+/// <param name="Findings">What rules say about it.</param>
+/// <param name="Acts">At which gust what is done, the least first; empty out of the wind.</param>
+/// <param name="Lowered">What else comes down in wind, in the order of the gusts.</param>
+/// <param name="Items">Each thing that stands.</param>
+public sealed record StabilityView(
+    IReadOnlyList<PairView> Site,
+    bool IsInWind,
+    IReadOnlyList<FindingView> Findings,
+    IReadOnlyList<StabilityView.Level> Acts,
+    IReadOnlyList<StabilityView.Cloth> Lowered,
+    IReadOnlyList<StabilityView.Item> Items)
+{
+    /// <summary>The least gust at which something is to be made ready; blank where nothing is known.</summary>
+    public Cell FirstReady { get; init; } = Cell.Blank;
+
+    /// <summary>The least gust at which something is lowered or cleared; blank where nothing is known.</summary>
+    public Cell FirstAct { get; init; } = Cell.Blank;
+
+    /// <summary>The ratio that the company asks for.</summary>
+    public Cell Asked { get; init; } = Cell.Blank;
+
+    /// <summary>Whether ballast is written for something.</summary>
+    public bool HasBallast { get; init; }
+
+    /// <summary>At which gust something is acted on.</summary>
+    /// <param name="Name">What.</param>
+    /// <param name="Prepare">Make ready, m/s.</param>
+    /// <param name="Act">Lower or clear, m/s.</param>
+    /// <param name="Limit">What it stands, m/s.</param>
+    /// <param name="From">What that comes from.</param>
+    /// <param name="Forecast">The mean of a forecast in which that gust is to be reckoned with, m/s.</param>
+    /// <param name="Takes">Minutes to lower it, where they are written.</param>
+    public sealed record Level(Cell Name, Cell Prepare, Cell Act, Cell Limit, Cell From, Cell Forecast, Cell Takes);
+
+    /// <summary>Something that comes down in wind.</summary>
+    /// <param name="What">What.</param>
+    /// <param name="Prepare">Make ready, m/s.</param>
+    /// <param name="From">From which gust it must be down, m/s.</param>
+    /// <param name="Takes">Minutes.</param>
+    /// <param name="By">Who does it.</param>
+    public sealed record Cloth(Cell What, Cell Prepare, Cell From, Cell Takes, Cell By);
+
+    /// <summary>A thing that stands.</summary>
+    /// <param name="Name">On paper; both of a pair where they are alike.</param>
+    /// <param name="Drawn">The name by which its feet are drawn.</param>
+    /// <param name="IsDrawn">Whether its feet can be drawn.</param>
+    /// <param name="Facts">Weight, centre of gravity, ground, ballast, joints.</param>
+    /// <param name="Parts">What it is made of.</param>
+    /// <param name="Edges">Each edge of its feet, and the worst of what stands loose on its boxes.</param>
+    /// <param name="Assumed">What is assumed of it, in words; empty for nothing.</param>
+    public sealed record Item(string Name, string Drawn, bool IsDrawn, IReadOnlyList<PairView> Facts, IReadOnlyList<Part> Parts, IReadOnlyList<Edge> Edges, string Assumed);
+
+    /// <summary>A part of it.</summary>
+    /// <param name="Name">What.</param>
+    /// <param name="Holds">Weight that counts as holding.</param>
+    /// <param name="Up">How high its centre of gravity is.</param>
+    /// <param name="Front">What the wind finds from the front, m².</param>
+    /// <param name="Side">What the wind finds from the side, m².</param>
+    /// <param name="Coefficient">The force coefficient in that.</param>
+    /// <param name="Source">Where that stands.</param>
+    public sealed record Part(Cell Name, Cell Holds, Cell Up, Cell Front, Cell Side, Cell Coefficient, Cell Source);
+
+    /// <summary>An edge of its feet.</summary>
+    /// <param name="Name">Which.</param>
+    /// <param name="Inside">How far inside it the weight is.</param>
+    /// <param name="Angle">At which it tips, degrees.</param>
+    /// <param name="Slope">How much the ground falls to it, degrees.</param>
+    /// <param name="From">Where the wind comes from that tips it most.</param>
+    /// <param name="Tipping">Ratio.</param>
+    /// <param name="Sliding">Ratio.</param>
+    /// <param name="Tips">Gust with the ratio asked for, m/s.</param>
+    /// <param name="Slides">Gust with the ratio asked for, m/s.</param>
+    public sealed record Edge(Cell Name, Cell Inside, Cell Angle, Cell Slope, Cell From, Cell Tipping, Cell Sliding, Cell Tips, Cell Slides);
+}

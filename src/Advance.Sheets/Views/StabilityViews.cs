@@ -1,0 +1,145 @@
+using System.Globalization;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Venues;
+using Advance.Domain.Wording;
+using Advance.Planning;
+using UnitsNet;
+using Verdict = Advance.Paper.Tree.Verdict;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>Makes the stability sheet.</summary>
+internal sealed class StabilityViews
+{
+    private static readonly string[] Rules = ["stack", "site"];
+    private static readonly Cell NotTold = new("not told") { Verdict = Verdict.CannotBeJudged };
+
+    private readonly Plan plan;
+    private readonly StandingPlan standing;
+    private readonly Cells cells;
+    private readonly double ratio;
+    private readonly StabilityFacts facts;
+
+    private StabilityViews(Plan plan)
+    {
+        this.plan = plan;
+        standing = plan.Standing;
+        cells = new Cells(plan);
+        ratio = plan.Brief.Company.Policies.Standing.Ratio;
+        facts = new StabilityFacts(plan, cells);
+    }
+
+    private bool IsInWind => standing.Site.IsOpenAir == true;
+
+    /// <summary>Null where nothing stands that could fall.</summary>
+    public static StabilityView? Of(Plan plan) => plan.Standing.Items.Count == 0 && plan.Standing.Site.Wind is null ? null : new StabilityViews(plan).View();
+
+    private StabilityView View()
+    {
+        var lowered = standing.Site.Wind?.Lowered ?? [];
+        var ready = standing.Items.Select(item => item.Prepare).Concat(lowered.Select(row => Ready(row.From))).OfType<Figure<Speed>>().Where(figure => figure.Value is not null).MinBy(figure => figure.Value!.Value);
+        var act = standing.Items.Select(item => item.Act).Concat(lowered.Where(row => row.From is not null).Select(row => Figure.From(row.From!.Value))).OfType<Figure<Speed>>().Where(figure => figure.Value is not null).MinBy(figure => figure.Value!.Value);
+        return new StabilityView(
+            [.. facts.Site()],
+            IsInWind,
+            FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, Rules)),
+            [.. standing.Items.Where(item => item.Limit is not null).OrderBy(item => item.Limit!.Value?.MetersPerSecond ?? 0).ThenBy(item => item.Address).Select(LevelOf).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(level => level.Name.Text)) })],
+            [.. lowered.OrderBy(row => row.From is { IsKnown: true } from ? from.Value.MetersPerSecond : 0).Select(ClothOf)],
+            [.. standing.Items.Select(ItemOf).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(item => item.Name)).Text })])
+        {
+            Asked = Cell.Of(Numbers.Plain(ratio, 2)),
+            FirstReady = ready is null ? Cell.Blank : Gust(ready),
+            FirstAct = act is null ? Cell.Blank : Gust(act),
+            HasBallast = standing.Items.Any(item => item.Ballasted.Count > 0),
+        };
+    }
+
+    // What is printed alike is printed once, under both names.
+    private static string Key(StabilityView.Level level) =>
+        string.Join('|', new[] { level.Prepare, level.Act, level.Limit, level.From, level.Forecast, level.Takes }.Select(cell => $"{cell.Text} {cell.Tbc}"));
+
+    private static string Key(StabilityView.Item item) => string.Join('|', item.Facts.Select(fact => $"{fact.Name} {fact.Value.Text} {fact.Value.Tbc}")
+        .Concat(item.Edges.SelectMany(edge => new[] { edge.Name, edge.Inside, edge.Angle, edge.Slope, edge.From, edge.Tipping, edge.Sliding, edge.Tips, edge.Slides }.Select(cell => cell.Text)))
+        .Concat(item.Parts.SelectMany(part => new[] { part.Name, part.Holds, part.Up, part.Front, part.Side, part.Coefficient, part.Source }.Select(cell => cell.Text)))
+        .Append(item.Assumed));
+
+    private static Cell Together(IEnumerable<string> names) => Cell.Of(string.Join(", ", names)) with { Strong = true };
+
+    private Figure<Speed>? Ready(Given<Speed>? from) => from is not { } given ? null : Sum
+        .Of("gust to make ready at", "v = s / 100 · V", Publication.CommonPractice)
+        .Put("s", Figure.Policy("standing / prepare", plan.Brief.Company.Policies.Standing.Prepare))
+        .Put("V", Figure.From(given))
+        .Gives((share, speed) => share / 100 * speed);
+
+    private StabilityView.Level LevelOf(StandingItem item) => new(
+        Cell.Of(item.Name) with { Strong = true },
+        Gust(item.Prepare!),
+        Gust(item.Act!) with { Strong = true },
+        Gust(item.Limit!) is var limit && item.Gust.AtMost(item.Limit!) == Domain.Figures.Verdict.Fails ? limit with { Verdict = Verdict.Fails } : limit,
+        Cell.Of(item.LimitFrom),
+        Gust(item.Forecast!),
+        standing.Site.Wind?.Lowered.FirstOrDefault(row => row.What == item.Name || row.What == item.WrittenName) is { } row ? cells.Amount(Figure.From(row.Takes), time => time.Minutes, 0) : Cell.Blank);
+
+    private StabilityView.Cloth ClothOf(LoweredRow row) => new(
+        Cell.Of(row.What),
+        Ready(row.From) is { } ready ? Gust(ready) : Cell.Blank,
+        row.From is { } from ? Gust(Figure.From(from)) with { Strong = true } : NotTold,
+        cells.Amount(Figure.From(row.Takes), time => time.Minutes, 0),
+        row.By is { } by ? cells.Of(by) : NotTold);
+
+    private StabilityView.Item ItemOf(StandingItem item) => new(
+        item.Name,
+        item.Name,
+        item.Feet.Count > 2,
+        [.. facts.Of(item)],
+        [.. Parts(item)],
+        [.. item.Whole.Edges.Select(edge => EdgeOf(edge, edge.Name)), .. item.Interfaces.Where(body => body.IsLoose).SelectMany(body => Worst(item, body))],
+        string.Join("; ", item.Assumed));
+
+    // Alike parts one above the other are one row each: their heights differ.
+    private IEnumerable<StabilityView.Part> Parts(StandingItem item) => item.Parts
+        .GroupBy(part => (part.Name, part.Up.Value, Bare: part.Faces is null))
+        .Select(alike => (Part: alike.First(), Count: alike.Count()))
+        .Select(found => new StabilityView.Part(
+            Cell.Of(found.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $"{found.Count} x {found.Part.Name}") : found.Part.Name),
+            found.Count > 1 && found.Part.Holds.Value is { } each ? cells.Mass(found.Part.Holds with { Value = each * found.Count }) : cells.Mass(found.Part.Holds),
+            cells.Amount(found.Part.Up, Metres, 2),
+            found.Part.Faces is { } faces ? cells.Amount(faces.Front, area => found.Count * area.SquareMeters, 2) : Cell.Of("none"),
+            found.Part.Faces is { } sides ? cells.Amount(sides.Side, area => found.Count * area.SquareMeters, 2) : Cell.Of("none"),
+            found.Part.Faces is { } has ? cells.Amount(has.Coefficient, times => times, 2) : Cell.Blank,
+            Cell.Of(found.Part.Faces?.Source ?? "")));
+
+    private IEnumerable<StabilityView.Edge> Worst(StandingItem item, StandingBody body)
+    {
+        var worst = body.WorstSliding is { } slides && !(body.WorstTipping?.Tipping?.Value < slides.Sliding!.Value) ? slides : body.WorstTipping ?? (body.Edges.Count > 0 ? body.Edges[0] : null);
+        return worst is null ? [] : [EdgeOf(worst, $"{body.Name[(item.Name.Length + 1)..]}, loose, {worst.Name}")];
+    }
+
+    private StabilityView.Edge EdgeOf(StandingEdge edge, string name) => new(
+        Cell.Of(name),
+        cells.Amount(edge.Inside, Metres, 2),
+        cells.Amount(edge.Angle, angle => angle.Degrees, 0),
+        cells.Amount(edge.Slope, angle => angle.Degrees, 1),
+        Cell.Of(edge.From),
+        Ratio(edge.Tipping),
+        Ratio(edge.Sliding),
+        edge.TippingGust is { } tips ? Gust(tips) : Cell.Blank,
+        edge.SlidingGust is { } slides ? Gust(slides) : Cell.Blank);
+
+    // Never rounded to what it is not.
+    private Cell Ratio(Figure<double>? figure)
+    {
+        if (figure is null)
+        {
+            return Cell.Blank;
+        }
+
+        var cell = cells.Amount(figure, value => Math.Floor(value * 100) / 100, 2);
+        return figure.Value < ratio ? cell with { Verdict = Verdict.Fails, Strong = true } : cell;
+    }
+
+    private Cell Gust(Figure<Speed> figure) => cells.Amount(figure, speed => Math.Floor((speed.MetersPerSecond * 10) + 1e-9) / 10, 1);
+
+    private static double Metres(Length length) => length.Meters;
+}
