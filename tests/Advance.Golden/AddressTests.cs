@@ -51,31 +51,31 @@ public sealed partial class AddressTests
             return false;
         }
 
-        var (amount, unit, half) = Read(printed);
+        var (amount, unit, digit) = Read(printed);
         var (truth, _, _) = Read(Number().Match(Precisely.Say(stated.Value)));
 
         // A column without units is in the plan's own unit, in thousandths or in thousands of it.
-        return Near(amount, truth, half) || (unit.Length == 0 && (Near(amount / 1000, truth, half / 1000) || Near(amount * 1000, truth, half * 1000)));
+        return Near(amount, truth, digit) || (unit.Length == 0 && (Near(amount / 1000, truth, digit / 1000) || Near(amount * 1000, truth, digit * 1000)));
     }
 
-    private static bool Near(double printed, double truth, double half) => Math.Abs(printed - truth) <= half + (1e-5 * Math.Abs(truth));
+    private static bool Near(double printed, double truth, double digit) => Math.Abs(printed - truth) <= digit + (1e-5 * Math.Abs(truth));
 
-    // In the plan's unit, with half of what its last digit is worth.
-    private static (double Amount, string Unit, double Half) Read(Match number)
+    // In the plan's unit, with what its last digit is worth: what must not look safer than it is, is cut and not rounded.
+    private static (double Amount, string Unit, double Digit) Read(Match number)
     {
         var digits = number.Groups["number"].Value;
         var unit = number.Groups["unit"].Value;
         var scale = unit switch
         {
-            "mA" or "ms" or "mΩ" => 1e-3,
+            "mA" or "ms" or "mΩ" or "mm" => 1e-3,
             "min" => 60,
             "h" => 3600,
-            "kW" or "kVA" or "kvar" or "kA" => 1e3,
+            "kW" or "kVA" or "kvar" or "kA" or "kN" or "kNm" => 1e3,
             "l" => 1e-3,
             _ => 1,
         };
         var decimals = digits.Contains('.', StringComparison.Ordinal) ? digits.Length - digits.IndexOf('.', StringComparison.Ordinal) - 1 : 0;
-        return (double.Parse(digits, CultureInfo.InvariantCulture) * scale, unit, 0.5 * Math.Pow(10, -decimals) * scale);
+        return (double.Parse(digits, CultureInfo.InvariantCulture) * scale, unit, Math.Pow(10, -decimals) * scale);
     }
 
     private static List<(string Sheet, Cell Cell)> Printed(string gig)

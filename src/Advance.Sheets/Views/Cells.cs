@@ -11,6 +11,9 @@ namespace Advance.Sheets.Views;
 /// </summary>
 internal sealed class Cells(Plan plan)
 {
+    // As many questions as a sentence bears beside it.
+    private const int Few = 2;
+
     private static readonly Cell Cannot = new("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
 
     private readonly Speech speech = Speech.Of(plan.Brief.Company.Units);
@@ -118,6 +121,11 @@ internal sealed class Cells(Plan plan)
     /// <summary>What stands in the head of a table whose rows were chosen together: the open questions that all of them rest on.</summary>
     public static Cell Head(Doubts doubts) =>
         doubts.Any ? Cell.Of(string.Join("; ", doubts.Select(QuestionWords.Of))) with { Tbc = "" } : Cell.Blank;
+
+    /// <summary>The same in short, beside a sentence: the first few, and how many more there are.</summary>
+    public static Cell Short(Doubts doubts) => doubts.Count > Few
+        ? Cell.Of($"{string.Join("; ", doubts.Take(Few).Select(QuestionWords.Of))}; and {doubts.Count - Few} more") with { Tbc = "" }
+        : Head(doubts);
 
     private Cell Of<T>(T value)
         where T : notnull => value switch

@@ -27,6 +27,6 @@ internal static class FindingViews
         finding.Where.Text is { } where && (where == address || where.StartsWith(address + "/", StringComparison.Ordinal));
 
     private static FindingView One(Finding finding, Speech speech) => finding.Accepted is { } accepted
-        ? new FindingView("note", $"Accepted by {accepted.By}: {speech.Say(finding.Says)} {DaySheetViews.Capital(accepted.Why.TrimEnd('.'))}.", "", finding.Rule, Cells.Head(finding.RestsOn))
-        : new FindingView(finding.Severity.Word(), speech.Say(finding.Says), speech.Say(finding.Cure), finding.Rule, Cells.Head(finding.RestsOn));
+        ? new FindingView("note", $"Accepted by {accepted.By}: {speech.Say(finding.Says)} {DaySheetViews.Capital(accepted.Why.TrimEnd('.'))}.", "", finding.Rule, Cells.Short(finding.RestsOn))
+        : new FindingView(finding.Severity.Word(), speech.Say(finding.Says), speech.Say(finding.Cure), finding.Rule, Cells.Short(finding.RestsOn));
 }

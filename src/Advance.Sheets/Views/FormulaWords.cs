@@ -92,7 +92,7 @@ internal static class FormulaWords
         ["x = Σ Wⱼ · yⱼ / Σ Wⱼ"] = "Wⱼ of each load; yⱼ how far it is off the truss's centre line",
         ["R = Σ Wⱼ · cⱼ"] = "Wⱼ of each load; cⱼ the share of it that comes on this pick: of a beam that bends and shears, on chains that pull only",
         ["R = R₀ + ΔR"] = "R₀ carried level; ΔR more in the worst case of high and low hooks",
-        ["R = W · |xf − x| / |xf − xᵢ|"] = "W all that hangs; xf the outermost pick beyond the centre of gravity x; xᵢ this pick: all hangs on these two",
+        ["R = W · |xf − x| / |xf − xᵢ|"] = "W all that hangs; xf the outermost pick beyond the centre of gravity; x the centre of gravity; xᵢ this pick: all hangs on these two",
         ["R = W"] = "W all that hangs: it can all come on this pick",
         ["δ = δ₀ + v · t + d"] = "δ₀ uneven at rest; v speed of the fastest hoist, t how much later one may start; d how far they part until they are levelled again",
         ["d = e · s / 100"] = "e how much faster one may run, per cent; s travel after which they are levelled again",

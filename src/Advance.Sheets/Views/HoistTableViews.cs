@@ -119,7 +119,7 @@ internal sealed class HoistTableViews
     {
         var rest = truss.Study is { } study ? $"{rigging.Small(study.AtRest.States.Max(state => state.Case.Offsets.Max(Math.Abs))).Text} {rigging.SmallUnit} at rest, " : "";
         var moving = truss.UnevenMoving.Value is { } length ? $"{rigging.Small(length.Meters).Text} {rigging.SmallUnit} moving" : "";
-        return Cell.Of(rest + moving) with { Address = plan.AddressOf(truss.UnevenMoving) };
+        return Cell.Of(rest + moving);
     }
 
     private HoistTableView.Load LoadOf(CarriedLoad load) => new(

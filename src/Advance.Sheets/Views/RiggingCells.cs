@@ -27,7 +27,7 @@ internal sealed class RiggingCells(Plan plan, Cells cells)
     public Cell Mass(Figure<Mass> figure, Verdict verdict) => Mass(figure) with { Verdict = Of(verdict) };
 
     /// <summary>What it weighs, in kN, by standard gravity.</summary>
-    public Cell Weight(Figure<Mass> figure) => cells.Amount(figure, mass => Force.FromKilogramsForce(mass.Kilograms).Kilonewtons, 2);
+    public Cell Weight(Figure<Mass> figure) => cells.Amount(figure, mass => Force.FromKilogramsForce(mass.Kilograms).Kilonewtons, 2) with { Address = null };
 
     /// <summary>A moment, in kNm.</summary>
     public Cell Moment(Figure<Torque> figure) => cells.Amount(figure, moment => moment.KilonewtonMeters, 2);
