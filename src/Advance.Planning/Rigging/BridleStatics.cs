@@ -2,7 +2,6 @@ using Advance.Domain;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
-using Advance.Domain.Venues;
 using Advance.Handbook;
 using UnitsNet;
 
@@ -84,7 +83,7 @@ internal sealed class BridleStatics(Brief brief, Ground ground)
     }
 
     // By its legs as made; else as far under its lowest point as was said, under the pick.
-    private RiggingPoint? ApexOf(Bridle bridle, IReadOnlyList<RiggingPoint> anchors, IReadOnlyList<PickPlan> picks)
+    private static RiggingPoint? ApexOf(Bridle bridle, IReadOnlyList<RiggingPoint> anchors, IReadOnlyList<PickPlan> picks)
     {
         if (bridle.Legs.Count == anchors.Count)
         {

@@ -1,5 +1,4 @@
 using Advance.Domain;
-using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Places;

@@ -1,7 +1,6 @@
 using Advance.Domain;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
-using Advance.Domain.Stocks;
 using Advance.Handbook;
 using UnitsNet;
 

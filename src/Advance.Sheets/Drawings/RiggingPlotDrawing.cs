@@ -3,7 +3,6 @@ using Advance.Domain.Wording;
 using Advance.Paper.Pictures;
 using Advance.Paper.Tree;
 using Advance.Planning;
-using UnitsNet;
 
 namespace Advance.Sheets.Drawings;
 

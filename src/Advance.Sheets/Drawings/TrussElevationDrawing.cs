@@ -62,7 +62,7 @@ internal static class TrussElevationDrawing
         const double Bay = 0.45;
         var (lower, upper) = (heights.Lower, heights.Upper);
         List<Shape> shapes = [new Rectangle(At(length / 2, (lower + upper) / 2), PlotScale.Mm(length), PlotScale.Mm(upper - lower)) { Fill = Fill.White }];
-        var bays = Math.Max(1, (int)Math.Round(length / Bay));
+        var bays = Math.Max(1, (int)Math.Round(length / Bay, MidpointRounding.AwayFromZero));
         for (var bay = 0; bay < bays; bay++)
         {
             var (left, right) = (length * bay / bays, length * (bay + 1) / bays);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Wording;
