@@ -10,7 +10,7 @@ internal static class RiggingPlotViews
     /// <summary>Null where nothing that hangs can be drawn.</summary>
     public static RiggingPlotView? Of(Plan plan)
     {
-        var stage = plan.Stage.Stages is [var first, ..] ? first : null;
+        var stage = plan.Stage.Stages.Count > 0 ? plan.Stage.Stages[0] : null;
         var trusses = plan.Rigging.Trusses;
         return trusses.Count == 0 || RiggingPlotDrawing.Draw(plan, stage) is null ? null : new RiggingPlotView(
             stage?.Name ?? "",
