@@ -70,7 +70,7 @@ public sealed partial class AddressTests
             "mA" or "ms" or "mΩ" => 1e-3,
             "min" => 60,
             "h" => 3600,
-            "kW" or "kVA" or "kvar" or "kA" => 1e3,
+            "kW" or "kVA" or "kvar" or "kA" or "kN" => 1e3,
             "l" => 1e-3,
             _ => 1,
         };
