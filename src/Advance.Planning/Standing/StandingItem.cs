@@ -33,7 +33,7 @@ public sealed record StandingItem(
     /// <summary>What that limit comes from, in words: <c>tips over its rear edge</c>.</summary>
     public string LimitFrom { get; init; } = "";
 
-    /// <summary>Whether that limit rests on a friction that nobody knows.</summary>
+    /// <summary>Whether that limit rests on a friction of the ground or the deck that nobody knows.</summary>
     public bool IsLimitByAssumedFriction { get; init; }
 
     /// <summary>Make ready; null indoors.</summary>

@@ -25,7 +25,7 @@ internal static class StandingLimits
         {
             Limit = limit,
             LimitFrom = least.Words ?? "",
-            IsLimitByAssumedFriction = least is { IsSlide: true, Body.IsFrictionAssumed: true },
+            IsLimitByAssumedFriction = least is { IsSlide: true, Body.IsFrictionAssumed: true } && ReferenceEquals(least.Body, item.Whole),
             Prepare = Action("gust to make ready at", "standing / prepare", policies.Prepare, limit),
             Act = Action("gust to act at", "standing / act", policies.Act, limit),
             Forecast = site.Forecast(limit, item.Height),

@@ -21,6 +21,9 @@ public sealed record StabilityView(
     /// <summary>The least gust at which something is lowered or cleared; blank where nothing is known.</summary>
     public Cell FirstAct { get; init; } = Cell.Blank;
 
+    /// <summary>Of weights.</summary>
+    public string MassUnit { get; init; } = "";
+
     /// <summary>The ratio that the company asks for.</summary>
     public Cell Asked { get; init; } = Cell.Blank;
 

@@ -48,6 +48,7 @@ internal sealed class StabilityViews
             [.. lowered.OrderBy(row => row.From is { IsKnown: true } from ? from.Value.MetersPerSecond : 0).Select(ClothOf)],
             [.. standing.Items.Select(ItemOf).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(item => item.Name)).Text })])
         {
+            MassUnit = cells.MassUnit,
             Asked = Cell.Of(Numbers.Plain(ratio, 2)),
             FirstReady = ready is null ? Cell.Blank : Gust(ready),
             FirstAct = act is null ? Cell.Blank : Gust(act),
@@ -127,7 +128,7 @@ internal sealed class StabilityViews
         edge.TippingGust is { } tips ? Gust(tips) : Cell.Blank,
         edge.SlidingGust is { } slides ? Gust(slides) : Cell.Blank);
 
-    // Never rounded to what it is not.
+    // What falls short is marked, whatever it is rounded to.
     private Cell Ratio(Figure<double>? figure)
     {
         if (figure is null)
@@ -135,11 +136,11 @@ internal sealed class StabilityViews
             return Cell.Blank;
         }
 
-        var cell = cells.Amount(figure, value => Math.Floor(value * 100) / 100, 2);
+        var cell = cells.Amount(figure, value => value, 2);
         return figure.Value < ratio ? cell with { Verdict = Verdict.Fails, Strong = true } : cell;
     }
 
-    private Cell Gust(Figure<Speed> figure) => cells.Amount(figure, speed => Math.Floor((speed.MetersPerSecond * 10) + 1e-9) / 10, 1);
+    private Cell Gust(Figure<Speed> figure) => cells.Amount(figure, speed => speed.MetersPerSecond, 1);
 
     private static double Metres(Length length) => length.Meters;
 }

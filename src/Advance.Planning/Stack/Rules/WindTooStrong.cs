@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
 using Advance.Domain.Wording;
@@ -19,11 +20,21 @@ internal sealed class WindTooStrong : Rule<WindTooStrong.Case>
 
     public override Publication Source => Publication.CommonPractice;
 
-    // What tips or slides outright is said by those rules.
-    protected override IEnumerable<Case> Cases(Plan plan) =>
-        from item in plan.Standing.Worst
-        where item.Limit?.Value is not null && item.Gust.Value is not null && !Falls(item)
-        select new Case(item, Verdict(item, plan));
+    // What tips or slides outright is said by those rules; a friction that nobody knows is one question for all that stands on it.
+    protected override IEnumerable<Case> Cases(Plan plan)
+    {
+        var cases = plan.Standing.Worst
+            .Where(item => item.Limit?.Value is not null && item.Gust.Value is not null && !Falls(item))
+            .Select(item => new Case(item, Verdict(item, plan), item.Written, item.At))
+            .ToList();
+        var asked = cases.Where(found => found.IsAboutGround).ToList();
+        return asked.Count == 0 ? cases : cases.Where(found => !found.IsAboutGround).Append(asked.MinBy(found => found.Item.Limit!.Value!.Value)! with
+        {
+            Where = StandingSite.Address / "friction",
+            At = plan.Standing.Site.Ground?.At ?? plan.Standing.Site.At,
+            Names = string.Join(", ", asked.Select(found => found.Item.WrittenName)),
+        });
+    }
 
     protected override Said Say(Case found)
     {
@@ -36,6 +47,14 @@ internal sealed class WindTooStrong : Rule<WindTooStrong.Case>
                 $"{joint.Name}: its joint ({joint.Joint}) has to hold {UnitsNet.Torque.FromNewtonMeters(asked)} in a gust of {item.Gust.Value!.Value}; {carries}.",
                 "Ask its maker, or strap what stands there down to the base.",
                 $"{UnitsNet.Torque.FromNewtonMeters(asked)}");
+        }
+
+        if (found.IsAboutGround)
+        {
+            return new(
+                $"{found.Names}: friction under it unknown; with the company's figure it slides at a gust of {limit} with the ratio asked for, and {item.Gust.Value!.Value} is stated.",
+                "Measure the friction of the wet pair, and write it under ground or for the stack.",
+                $"{limit} of {item.Gust.Value!.Value}, friction unknown");
         }
 
         return new(
@@ -67,8 +86,12 @@ internal sealed class WindTooStrong : Rule<WindTooStrong.Case>
     private static StandingBody? WeakJoint(StandingItem item) => item.Interfaces.FirstOrDefault(body => !body.IsLoose && body.Edges.Any(edge =>
         edge.ForJoint?.Value is { NewtonMeters: > 0 } asked && !(body.JointStrength?.Value >= asked)));
 
-    internal sealed record Case(StandingItem Item, Verdict Verdict) : Judgement(Item.Written, Item.At, Verdict, Item.RestsOn)
+    internal sealed record Case(StandingItem Item, Verdict Verdict, Address Where, Mark At) : Judgement(Where, At, Verdict, Item.RestsOn)
     {
+        public string Names { get; init; } = "";
+
+        public bool IsAboutGround => Verdict == Domain.Figures.Verdict.CannotBeJudged && Item.IsLimitByAssumedFriction && Joint is null;
+
         public StandingBody? Joint => Item.Gust.AtMost(Item.Limit!) == Domain.Figures.Verdict.Fails ? null : WeakJoint(Item);
     }
 }
