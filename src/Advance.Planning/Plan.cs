@@ -17,6 +17,7 @@ namespace Advance.Planning;
 /// <param name="Stock">What the shop pulls.</param>
 /// <param name="Voltage">What comes out at the end of each lead.</param>
 /// <param name="Protection">What leads carry where they lie, and whether faults are cleared.</param>
+/// <param name="Rigging">What hangs, and what that asks of hoists, points and the roof.</param>
 /// <param name="Load">What that weighs.</param>
 /// <param name="Standing">What stands, and what wind and people it stands up to.</param>
 /// <param name="Crew">What is done by whom, in order.</param>
@@ -35,6 +36,7 @@ public sealed record Plan(
     StockPlan Stock,
     VoltagePlan Voltage,
     ProtectionPlan Protection,
+    RiggingPlan Rigging,
     LoadPlan Load,
     StandingPlan Standing,
     CrewPlan Crew,
@@ -56,7 +58,7 @@ public sealed record Plan(
     /// <summary>Every figure that is printed with its working or may be asked about, in the order of the addresses.</summary>
     public IReadOnlyList<Stated> Figures { get; } =
     [
-        .. new[] { Stage.Figures, Sound.Figures, Drive.Figures, Lighting.Figures, Power.Figures, Patch.Figures, Cables.Figures, Stock.Figures, Voltage.Figures, Protection.Figures, Load.Figures, Standing.Figures, Crew.Figures }
+        .. new[] { Stage.Figures, Sound.Figures, Drive.Figures, Lighting.Figures, Power.Figures, Patch.Figures, Cables.Figures, Stock.Figures, Voltage.Figures, Protection.Figures, Rigging.Figures, Load.Figures, Standing.Figures, Crew.Figures }
             .SelectMany(figures => figures)
             .OrderBy(stated => stated.Address),
     ];

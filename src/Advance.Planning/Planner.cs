@@ -19,17 +19,21 @@ public static class Planner
         var ground = StageDepartment.Survey(gig);
         var stage = StageDepartment.Place(gig, venue, stock, ground);
         var sound = SoundDepartment.Place(gig, company, stock, ground);
+        var hung = RiggingDepartment.Place(gig, stock, ground);
         var lights = LightingDepartment.Place(gig, stock, ground, company);
         var placed = PowerDepartment.Place(gig, stock, ground);
         List<Piece> extras = [.. ExtrasDepartment.Place(gig, stock), .. TruckDepartment.Place(gig, stock)];
+        var mics = PatchDepartment.Place(gig, stock, ground);
         var routes = Routes.Survey(gig, venue, ground, policies.Cables);
 
         // Choose: ports, addresses, circuits, leads, and what is pulled. Nothing after this adds a piece.
-        var patch = PatchDepartment.Choose(gig, stock, policies, sound, ground, routes, earlier);
+        // Ports are chosen beside the circuits: neither asks for the other.
+        var patching = Task.Run(() => PatchDepartment.Choose(gig, stock, policies, sound, mics, ground, routes, earlier));
         var drive = DriveDepartment.Choose(gig, company, stock, sound, earlier);
         var lighting = LightingDepartment.Choose(gig, stock, policies, lights, earlier);
-        List<Piece> powered = [.. stage.Pieces, .. sound.Pieces, .. lighting.Pieces, .. patch.Pieces, .. extras];
+        List<Piece> powered = [.. stage.Pieces, .. sound.Pieces, .. lighting.Pieces, .. mics.Pieces, .. hung.Pieces, .. extras];
         var power = PowerDepartment.Choose(brief, placed, powered, ground, routes, earlier);
+        var patch = patching.GetAwaiter().GetResult();
         List<Link> links = [.. sound.Links, .. patch.Links, .. drive.Links, .. lighting.Links, .. power.Links];
         var cables = CableDepartment.Choose(brief, links, [.. powered, .. power.Pieces], routes, earlier);
         var backbone = Backbone.Of([powered, power.Pieces, cables.Pieces], [links]);
@@ -38,13 +42,14 @@ public static class Planner
         // Settle: figures from what was chosen.
         var voltage = PowerDepartment.Settle(brief, power, cables);
         var protection = PowerDepartment.Protect(brief, power, cables);
+        var rigging = RiggingDepartment.Settle(brief, hung, ground, lighting, cables);
         var standing = StandingDepartment.Settle(brief, stage, sound, lighting, ground);
         var crew = CrewDepartment.Settle(brief, backbone, sound, patch, pull);
         var load = TruckDepartment.Settle(brief, backbone, pull, crew);
 
         // Judge: the rules see the finished plan, and only here.
         var plan = new Plan(
-            brief, stage, sound, drive, lighting, power, patch, cables, pull, voltage, protection, load, standing, crew, backbone.Pieces, backbone.Links, Findings: []);
+            brief, stage, sound, drive, lighting, power, patch, cables, pull, voltage, protection, rigging, load, standing, crew, backbone.Pieces, backbone.Links, Findings: []);
         return plan with { Findings = Judges.Judge(plan) };
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Reflection;
 using System.Reflection.Metadata;
 using System.Reflection.PortableExecutable;
 
@@ -8,6 +9,18 @@ namespace Advance.Profile;
 internal sealed class PublishedTypes
 {
     private const string Core = "System.Private.CoreLib";
+
+    private static readonly Dictionary<SignatureTypeCode, string> Numbers = new()
+    {
+        [SignatureTypeCode.SByte] = "byte",
+        [SignatureTypeCode.Byte] = "ubyte",
+        [SignatureTypeCode.Int16] = "short",
+        [SignatureTypeCode.UInt16] = "ushort",
+        [SignatureTypeCode.Int32] = "int",
+        [SignatureTypeCode.UInt32] = "uint",
+        [SignatureTypeCode.Int64] = "long",
+        [SignatureTypeCode.UInt64] = "ulong",
+    };
 
     private readonly Dictionary<string, List<(MetadataReader In, TypeDefinitionHandle Type)>> byName = new(StringComparer.Ordinal);
 
@@ -30,6 +43,24 @@ internal sealed class PublishedTypes
 
     /// <summary>All types of a name, those of the core library first; empty where there is none.</summary>
     public IReadOnlyList<(MetadataReader In, TypeDefinitionHandle Type)> Named(string name) => byName.GetValueOrDefault(name) ?? [];
+
+    /// <summary>What the log calls an enumeration; null where the name is that of none.</summary>
+    public string? Underlying(string name) => Named(name) is [var (reader, type), ..] && IsEnumeration(reader, reader.GetTypeDefinition(type))
+        ? Numbers.GetValueOrDefault(reader.GetTypeDefinition(type).GetFields().Select(reader.GetFieldDefinition).Where(field => !field.Attributes.HasFlag(FieldAttributes.Static)).Select(field => reader.GetBlobReader(field.Signature)).Select(TypeOf).First())
+        : null;
+
+    private static bool IsEnumeration(MetadataReader reader, TypeDefinition type) => !type.BaseType.IsNil && type.BaseType.Kind switch
+    {
+        HandleKind.TypeReference => reader.GetString(reader.GetTypeReference((TypeReferenceHandle)type.BaseType).Name) == "Enum",
+        HandleKind.TypeDefinition => reader.GetString(reader.GetTypeDefinition((TypeDefinitionHandle)type.BaseType).Name) == "Enum",
+        _ => false,
+    };
+
+    private static SignatureTypeCode TypeOf(BlobReader signature)
+    {
+        signature.ReadSignatureHeader();
+        return signature.ReadSignatureTypeCode();
+    }
 
     private static MetadataReader? Open(string path)
     {

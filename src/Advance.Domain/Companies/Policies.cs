@@ -78,6 +78,9 @@ public sealed record Policies
     /// <summary><c>edge-height</c>: from what height on an edge of a stage wants a rail.</summary>
     public Length EdgeHeight { get; init; } = Length.FromMeters(0.38);
 
+    /// <summary><c>rigging</c>: how what hangs is reckoned.</summary>
+    public RiggingPolicies Rigging { get; init; } = RiggingPolicies.Default;
+
     /// <summary><c>stack-strap</c>: beyond what a stack that is not joined wants a strap.</summary>
     public StrapLimit StackStrap { get; init; } = new(2, Length.FromMeters(1.5));
 

@@ -13,4 +13,7 @@ public static class Iec60898
 
     /// <summary>How long instantaneous tripping takes.</summary>
     public static readonly Publication Time = new(Title, Edition, "Table 7, less than 0.1 s", Standing.FromMemory);
+
+    /// <summary>What breakers that limit the current let through; the European annex to the standard.</summary>
+    public static readonly Publication EnergyClass = new("EN 60898-1", "", "annex ZA, energy limiting class 3", Standing.FromMemory);
 }

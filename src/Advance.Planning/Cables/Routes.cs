@@ -64,15 +64,18 @@ public sealed class Routes
         return route.Path + Length.FromMeters(route.Climbs * terrain.Climb);
     }
 
-    /// <summary>The way of a lead that lies on the deck and the floor.</summary>
+    /// <summary>The way of a lead that lies on the deck and the floor. May be asked from several threads: what is remembered is not what is answered.</summary>
     public Route Find(Spot from, Spot to)
     {
-        if (!found.TryGetValue((from, to), out var route))
+        lock (found)
         {
-            found[(from, to)] = route = RouteOf(EitherWay(from, to), Level(from), Level(to));
-        }
+            if (!found.TryGetValue((from, to), out var route))
+            {
+                found[(from, to)] = route = RouteOf(EitherWay(from, to), Level(from), Level(to));
+            }
 
-        return route;
+            return route;
+        }
     }
 
     /// <summary>The way of a lead that goes straight through the air from one thing that hangs to another.</summary>

@@ -15,12 +15,13 @@ internal sealed class LeadModel
     /// <param name="classes">The runs.</param>
     /// <param name="ready">How many there are of each kind, by id.</param>
     /// <param name="effort">At most so much work on each aim, in deterministic seconds of the solver.</param>
-    public LeadModel(IReadOnlyList<LeadClass> classes, IReadOnlyDictionary<string, int> ready, double effort)
+    /// <param name="areAllMade">Whether it is known that no run need go without leads: then none may, and that aim is not searched for.</param>
+    public LeadModel(IReadOnlyList<LeadClass> classes, IReadOnlyDictionary<string, int> ready, double effort, bool areAllMade = false)
     {
         this.classes = classes;
         aimed = new AimedModel(effort);
         made = [.. classes.Select((alike, number) => alike.Chains.Select((_, index) => Count(alike, $"{number} of {index}")).ToArray())];
-        unmade = [.. classes.Select((alike, number) => Count(alike, $"{number} unmade"))];
+        unmade = [.. classes.Select((alike, number) => aimed.Model.NewIntVar(0, areAllMade ? 0 : alike.Wishes.Count, $"{number} unmade"))];
         for (var number = 0; number < classes.Count; number++)
         {
             aimed.Model.Add(LinearExpr.Sum(made[number].Append(unmade[number])) == classes[number].Wishes.Count);
@@ -28,7 +29,7 @@ internal sealed class LeadModel
         }
 
         Limit(ready);
-        Aim();
+        Aim(areAllMade);
     }
 
     /// <summary>Whether nothing better exists; after solving.</summary>
@@ -104,9 +105,13 @@ internal sealed class LeadModel
         }
     }
 
-    private void Aim()
+    private void Aim(bool areAllMade)
     {
-        aimed.Minimise(LinearExpr.Sum(unmade));
+        if (!areAllMade)
+        {
+            aimed.Minimise(LinearExpr.Sum(unmade));
+        }
+
         if (kept.Count > 0)
         {
             aimed.Minimise(-LinearExpr.Sum(kept));

@@ -16,10 +16,19 @@ internal static class LeadPicker
     /// <param name="effort">Work on each aim at most.</param>
     public static IReadOnlyList<LeadChain?> Pick(IReadOnlyList<LeadWish> wishes, IReadOnlyDictionary<string, int> ready, double effort = UsualEffort)
     {
-        var chosen = Groups(LeadClass.Of(wishes))
-            .SelectMany(group => PickTogether(group, ready, effort))
+        var chosen = PickSideBySide([.. Groups(LeadClass.Of(wishes))], ready, effort)
+            .SelectMany(group => group)
             .ToDictionary(choice => choice.Wish.Address, choice => choice.Chain);
         return [.. wishes.Select(wish => chosen[wish.Address])];
+    }
+
+    // Groups take nothing off each other's shelves, so that they need not wait for each other.
+    private static IReadOnlyList<(LeadWish Wish, LeadChain? Chain)>[] PickSideBySide(
+        IReadOnlyList<IReadOnlyList<LeadClass>> groups, IReadOnlyDictionary<string, int> ready, double effort)
+    {
+        var picked = new IReadOnlyList<(LeadWish Wish, LeadChain? Chain)>[groups.Count];
+        Parallel.For(0, groups.Count, index => picked[index] = PickTogether(groups[index], ready, effort));
+        return picked;
     }
 
     // Classes that want the same kinds, however indirectly, stand in one group.
@@ -55,7 +64,7 @@ internal static class LeadPicker
         }
 
         var greedy = PickOneByOne(group, ready);
-        var model = new LeadModel(group, ready, effort);
+        var model = new LeadModel(group, ready, effort, areAllMade: greedy.TrueForAll(choice => choice.Chain is not null));
         model.Hint(greedy);
         return model.Solve() is { } found && LeadScore.Of(found).CompareTo(LeadScore.Of(greedy)) <= 0 ? found : greedy;
     }

@@ -11,16 +11,23 @@ public static class PatchDepartment
 {
     private const string Name = "patch";
 
-    /// <summary>Chooses ports. A line keeps the port it had in the earlier issue where it can.</summary>
-    public static PatchPlan Choose(
-        Gig gig, Stock stock, Policies policies, SoundPlan sound, Ground ground, Routes routes, Choices earlier)
+    /// <summary>Places what the lines and the mixes take; which ports they have makes no difference to that.</summary>
+    public static PatchPlacement Place(Gig gig, Stock stock, Ground ground)
     {
         var pieces = new Pieces(Name, stock);
         var kit = new PatchKit(pieces, ground, stock);
+        List<PatchLine> lines = [.. gig.Acts.SelectMany(act => kit.Lines(act.Inputs, act.Name)), .. kit.Lines(gig.Sound.AlwaysLive, act: null)];
+        return new PatchPlacement(lines, [.. gig.Acts.SelectMany(kit.Returns)], pieces.Made);
+    }
+
+    /// <summary>Chooses ports. A line keeps the port it had in the earlier issue where it can.</summary>
+    public static PatchPlan Choose(
+        Gig gig, Stock stock, Policies policies, SoundPlan sound, PatchPlacement placed, Ground ground, Routes routes, Choices earlier)
+    {
         var boxes = new PatchBoxes(gig, stock, sound);
         var ports = new PatchPorts(boxes, ground, routes, earlier);
-        var lines = ports.Lines([.. gig.Acts.SelectMany(act => kit.Lines(act.Inputs, act.Name)), .. kit.Lines(gig.Sound.AlwaysLive, act: null)]);
-        var returns = ports.Returns([.. gig.Acts.SelectMany(kit.Returns)]);
+        var lines = ports.Lines(placed.Lines);
+        var returns = ports.Returns(placed.Returns);
 
         var restsOn = RestsOn(boxes, lines, returns);
         var uses = UsedBoxes(boxes, lines, returns).SelectMany(box => PortCount.Uses(box, lines, returns, boxes, policies, restsOn)).ToList();
@@ -32,7 +39,7 @@ public static class PatchDepartment
             uses,
             PortCount.All(boxes.Row.Select(box => box.Inputs)),
             PortCount.All(boxes.Row.Select(box => box.Outputs)),
-            pieces.Made,
+            placed.Pieces,
             [.. lines.SelectMany(links.Of), .. returns.SelectMany(links.Of)],
             [.. uses.SelectMany(use => use.Figures), .. PatchTotals.Of(lines, returns), .. desks.SelectMany(desk => desk.Figures)],
             new Choices(Chosen(lines, returns)))

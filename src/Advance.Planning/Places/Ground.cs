@@ -133,14 +133,18 @@ public sealed class Ground
     // A thing that stands at a thing that stands at the first is nowhere.
     private Spot? Named(string name)
     {
-        if (!places.TryGetValue(name, out var known) || !beingFound.Add(name))
+        // Several threads may ask at once.
+        lock (beingFound)
         {
-            return null;
-        }
+            if (!places.TryGetValue(name, out var known) || !beingFound.Add(name))
+            {
+                return null;
+            }
 
-        var spot = Find(known.Place, known.Side);
-        beingFound.Remove(name);
-        return spot;
+            var spot = Find(known.Place, known.Side);
+            beingFound.Remove(name);
+            return spot;
+        }
     }
 
     private static double Sideways(Place.Measured place, Side? side) =>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Advance.Domain.Figures;
+using Advance.Domain.Venues;
 using Advance.Handbook;
 using UnitsNet;
 
@@ -11,14 +12,15 @@ internal static class Connectors
     /// <summary>What it carries; unknown where its name does not say.</summary>
     /// <param name="connector">As the stock names it.</param>
     /// <param name="why">Where somebody wrote that this thing has it.</param>
-    public static Figure<ElectricCurrent> Rating(string connector, Reason why) =>
-        new(Amperes(connector) is { } amperes ? ElectricCurrent.FromAmperes(amperes) : null, Domain.Facts.Doubts.None, why);
+    /// <param name="rules">Whose rules hold: the same shell counts for more in North America.</param>
+    public static Figure<ElectricCurrent> Rating(string connector, Reason why, WiringRules? rules = null) =>
+        new(Amperes(connector, rules) is { } amperes ? ElectricCurrent.FromAmperes(amperes) : null, Domain.Facts.Doubts.None, why);
 
-    private static double? Amperes(string connector)
+    private static double? Amperes(string connector, WiringRules? rules)
     {
         if (MainsConnectors.Find(connector) is { } known)
         {
-            return known.Rating.Amperes;
+            return (rules == WiringRules.Nec ? known.RatingInNorthAmerica ?? known.Rating : known.Rating).Amperes;
         }
 
         var words = connector.Split(' ');

@@ -78,7 +78,7 @@ public static class PowerDepartment
 
     /// <summary>Works out what leads as picked carry, and whether faults are cleared.</summary>
     public static ProtectionPlan Protect(Brief brief, PowerPlan power, CablePlan cables) =>
-        new(new LeadCapacities(brief, LeadUses.Of(power, cables)).All(), new FaultWays(brief, power, cables).All());
+        new(new LeadCapacities(brief, LeadUses.Of(power, cables)).All(), new FaultWays(brief, power, cables).All(), Selectivity.Of(power));
 
     // A service on which nothing hangs gives nothing to speak of.
     private static IEnumerable<ServicePower> InUse(IEnumerable<ServicePower> powers) => powers.Where(power => power.Service.Loads.Count + power.Service.Allowances.Count > 0);

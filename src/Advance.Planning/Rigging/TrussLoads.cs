@@ -13,7 +13,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
     private const string Margin = "weight-margin";
 
     /// <summary>Everything, itself first.</summary>
-    public IReadOnlyList<HungLoad> Of(PlacedTruss truss)
+    public IReadOnlyList<CarriedLoad> Of(PlacedTruss truss)
     {
         var fixtures = lighting.Fixtures.Where(fixture => IsOn(fixture.Position?.Position, truss)).ToList();
         return [.. Itself(truss), .. fixtures.Select(fixture => Of(fixture, truss)), .. Cables(truss, fixtures), .. Dressing(truss)];
@@ -22,21 +22,21 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
     private static bool IsOn(Position? position, PlacedTruss truss) =>
         position is not null && position.Place.Is(out var place) && place is Domain.Places.Place.AtThing at && string.Equals(at.Name, truss.Name, StringComparison.OrdinalIgnoreCase);
 
-    private IEnumerable<HungLoad> Itself(PlacedTruss truss)
+    private IEnumerable<CarriedLoad> Itself(PlacedTruss truss)
     {
         var weight = StackFigures.Weight(truss.Sections, brief.Company.Policies.WeightMargin, $"{truss.Name}, its own weight");
-        yield return new HungLoad($"{truss.Sections.Count} x {truss.Truss.Item.Or("TBC")}", weight, HowOf(truss.Kind), 0, LengthOf(truss), 0);
+        yield return new CarriedLoad($"{truss.Sections.Count} x {truss.Truss.Item.Or("TBC")}", weight, HowOf(truss.Kind), 0, LengthOf(truss), 0);
     }
 
-    private HungLoad Of(FixturePlan fixture, PlacedTruss truss)
+    private CarriedLoad Of(FixturePlan fixture, PlacedTruss truss)
     {
         var parts = lighting.Pieces.Where(piece => piece.Address == fixture.Address || piece.Address.Text.StartsWith(fixture.Address.Text + "/", StringComparison.Ordinal));
         var weight = StackFigures.Weight(parts, brief.Company.Policies.WeightMargin, $"{fixture.Name} with what comes with it");
-        return new HungLoad(fixture.Name, weight with { RestsOn = weight.RestsOn.With(fixture.RestsOn) }, HowOf(fixture.Piece.Kind), truss.Along(fixture.Spot), null, 0);
+        return new CarriedLoad(fixture.Name, weight with { RestsOn = weight.RestsOn.With(fixture.RestsOn) }, HowOf(fixture.Piece.Kind), truss.Along(fixture.Spot), null, 0);
     }
 
     // All of each lead that ends on the truss, spread over it: at most what it can be, since a part of it lies on the floor.
-    private IEnumerable<HungLoad> Cables(PlacedTruss truss, IReadOnlyList<FixturePlan> fixtures)
+    private IEnumerable<CarriedLoad> Cables(PlacedTruss truss, IReadOnlyList<FixturePlan> fixtures)
     {
         var names = fixtures.Select(fixture => fixture.Name).ToHashSet(StringComparer.Ordinal);
         var leads = cables.Runs.Where(run => run.Links.Any(link => names.Contains(link.From.Port.Device) || names.Contains(link.To.Port.Device))).SelectMany(run => run.Leads).ToList();
@@ -48,18 +48,18 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
         var weight = Sum.Of($"{truss.Name}, leads that end on it", "W = Σ wᵢ", Publication.Arithmetic)
             .PutAll("wᵢ", leads.Select(WeightOf))
             .Gives(terms => Mass.FromKilograms(terms.Values.Sum(one => one.Kilograms)));
-        yield return new HungLoad($"{leads.Count} leads that end on it", weight with { RestsOn = weight.RestsOn.With(cables.RestsOn) }, null, 0, LengthOf(truss), 0);
+        yield return new CarriedLoad($"{leads.Count} leads that end on it", weight with { RestsOn = weight.RestsOn.With(cables.RestsOn) }, null, 0, LengthOf(truss), 0);
     }
 
     private Figure<Mass> WeightOf(Kind lead) => lead.Cable!.WeightPerLength is { } given
         ? Sum.Of($"weight of {lead.Id}", "w = m · l", Publication.Arithmetic).Put("m", Figure.From(given)).Put("l", Figure.From(lead.Cable.Length)).Gives((per, length) => Mass.FromKilograms(per.KilogramsPerMeter * length.Meters))
         : Margined(lead.Id, lead.Weight is { } weight ? Figure.From(weight) : Unknown, lead.Weight?.How ?? Known.Estimated);
 
-    private IEnumerable<HungLoad> Dressing(PlacedTruss truss) => brief.Gig.Rigging.Dressing
+    private IEnumerable<CarriedLoad> Dressing(PlacedTruss truss) => brief.Gig.Rigging.Dressing
         .Where(load => string.Equals(load.Truss, truss.Name, StringComparison.OrdinalIgnoreCase))
         .Select(load => Of(load, truss));
 
-    private HungLoad Of(TrussLoad load, PlacedTruss truss)
+    private CarriedLoad Of(TrussLoad load, PlacedTruss truss)
     {
         var kind = load.Item is { } item && item.Is(out var id) ? brief.Stock.Find(id) : null;
         var given = load.Weight ?? kind?.Weight;
@@ -70,7 +70,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
             .Put("w", Margined(load.What, one, how))
             .Gives((count, each) => each * count);
         var isWhole = load.Along is null;
-        return new HungLoad(
+        return new CarriedLoad(
             load.Count == 1 ? load.What : FormattableString.Invariant($"{load.Count} x {load.What}"),
             weight,
             given is null ? null : how,

@@ -33,6 +33,7 @@ internal static class PoliciesShape
         var dropOther = Percent(keys, "drop-other", Policies.Default.DropOther, "Voltage drop allowed up to everything else.");
         var cables = keys.Defaulted("cables", CablePoliciesShape.It, Policies.Default.Cables, "How long leads must be, and how they are put together.", "common practice");
         var edgeHeight = keys.Defaulted("edge-height", Written.Length, Policies.Default.EdgeHeight, "From what height on an edge of a stage wants a rail.", "0.38 m");
+        var rigging = keys.Defaulted("rigging", RiggingPoliciesShape.It, RiggingPolicies.Default, "How what hangs is reckoned.", "common practice");
         var strap = keys.Defaulted("stack-strap", StrapLimitShape.It, Policies.Default.StackStrap, "Beyond what a stack that is not joined wants a strap.", "2 boxes, 1.5 m");
         var temperature = keys.Defaulted("temperature", Written.As(Quantities.Temperature), Policies.Default.Temperature, "Of the air, where the gig does not say.", "20 C");
         var fills = keys.Defaulted("fill-offset", Written.Duration, Policies.Default.FillOffset, "By how much fills start later than their way alone asks for.", "5 ms");
@@ -84,6 +85,7 @@ internal static class PoliciesShape
             DropOther = dropOther(row).Percent,
             Cables = cables(row),
             EdgeHeight = edgeHeight(row),
+            Rigging = rigging(row),
             StackStrap = strap(row),
             Temperature = temperature(row),
             FillOffset = fills(row),

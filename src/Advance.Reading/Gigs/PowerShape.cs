@@ -17,8 +17,8 @@ internal static class PowerShape
 
     private static readonly RecordShape<BondRow> Bond = new("bond", "A structure and its bond.", keys =>
     {
-        var structure = keys.Needed("structure", Written.Text, "Deck, truss, tower, barrier.");
-        var to = keys.Asked("to", Written.Text, "Where its bonding conductor goes.");
+        var structure = keys.Needed("structure", Written.Text, "Deck, truss, tower, barrier; the name of a lighting position, or trusses for all of them; several with commas.");
+        var to = keys.Asked("to", Written.Text, "Where its bonding conductor goes; none where there is none.");
         return row => new BondRow(structure(row), to(row), row.At);
     });
 

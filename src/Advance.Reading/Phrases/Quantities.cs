@@ -47,10 +47,10 @@ internal static class Quantities
         "load", UnitKinds.Load, amount => Mass.FromKilograms(amount), false, "500 kg", "5 kN", "1100 lb");
 
     public static readonly Phrase<Torque> Moment = QuantityPhrase.Of(
-        "moment", UnitKinds.Moment, amount => Torque.FromNewtonMeters(amount), false, "12.5 kN m", "9000 lbf ft");
+        "moment", UnitKinds.Moment, amount => Torque.FromNewtonMeters(amount), false, "12.5 kNm", "9000 lbft");
 
     public static readonly Phrase<BendingStiffness> BendingStiffness = QuantityPhrase.Of(
-        "bending-stiffness", UnitKinds.BendingStiffness, amount => new BendingStiffness(amount), false, "1200 kN m2");
+        "bending-stiffness", UnitKinds.BendingStiffness, amount => new BendingStiffness(amount), false, "1200 kNm2");
 
     public static readonly Phrase<ForcePerLength> Stiffness = QuantityPhrase.Of(
         "stiffness", UnitKinds.Stiffness, amount => ForcePerLength.FromNewtonsPerMeter(amount), false, "250 kN/m");

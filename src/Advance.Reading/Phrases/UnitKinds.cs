@@ -53,10 +53,10 @@ internal static class UnitKinds
     public static readonly UnitKind Load = new("a load", new("kg", 1), new("kN", 1000 / StandardGravity), new("t", 1000), new("lb", Pound));
 
     /// <summary>In newton metres.</summary>
-    public static readonly UnitKind Moment = new("a moment", new("kN m", 1000), new("kNm", 1000, IsOffered: false), new("N m", 1), new("lbf ft", PoundForce * 12 * Inch));
+    public static readonly UnitKind Moment = new("a moment", new("kNm", 1000), new("Nm", 1), new("lbft", PoundForce * 12 * Inch));
 
     /// <summary>In newton square metres.</summary>
-    public static readonly UnitKind BendingStiffness = new("a stiffness in bending", new("kN m2", 1000), new("N m2", 1));
+    public static readonly UnitKind BendingStiffness = new("a stiffness in bending", new("kNm2", 1000), new("Nm2", 1));
 
     /// <summary>In newtons per metre.</summary>
     public static readonly UnitKind Stiffness = new("a stiffness", new("kN/m", 1000), new("N/mm", 1000), new("N/m", 1), new("lbf/in", PoundForce / Inch));

@@ -29,7 +29,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
             {
                 var first = before.Number.Text.Split('–')[0];
                 var leg = before.Leg.Text.Split('–')[0];
-                together[^1] = before with { Number = Cell.Of($"{first}–{row.Number.Text}"), Leg = leg == row.Leg.Text ? row.Leg : Cell.Of($"{leg}–{row.Leg.Text}") };
+                together[^1] = before with { Number = Cell.Of($"{first}–{row.Number.Text}"), Leg = leg == row.Leg.Text ? row.Leg : Cell.Of($"{leg}–{row.Leg.Text.TrimStart('L')}") };
                 continue;
             }
 
@@ -144,7 +144,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
         return line with
         {
             Feeds = Cell.Of(circuit.Chain.Name) with { Strong = !line.IsStrip },
-            Chain = circuit.Chain.Loads.Count > 1 && circuit.Chain.Loads.Any(load => !circuit.Chain.Name.Contains(load.Name, StringComparison.Ordinal)) ? Cell.Of(string.Join(" → ", circuit.Chain.Loads.Select(load => Short(load, circuit.Chain)))) : Cell.Blank,
+            Chain = circuit.Chain.Loads.Count > 1 && circuit.Chain.Loads.Any(load => !circuit.Chain.Name.Contains(load.Name, StringComparison.Ordinal)) ? Cell.Of(ChainOf(circuit.Chain)) : Cell.Blank,
             Where = circuit.Chain.First.Spot is { } spot ? cells.Of(spot) : Cell.Blank,
             Lead = leads.Lead(link),
             Size = SizeOf(link),
@@ -152,6 +152,16 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
             Drop = voltage is null ? Cell.Blank : cells.Amount(voltage.Drop, ratio => ratio.Percent, 1),
             AtEnd = voltage is null ? Cell.Blank : cells.Amount(voltage.AtEnd, potential => potential.Volts, 1),
         };
+    }
+
+    // Fixture 17 → Fixture 18 is fixtures 17 → 18.
+    private static string ChainOf(PowerChain chain)
+    {
+        const string One = "Fixture ";
+        var names = chain.Loads.Select(load => Short(load, chain)).ToList();
+        return names.TrueForAll(name => name.StartsWith(One, StringComparison.Ordinal))
+            ? $"fixtures {string.Join(" → ", names.Select(name => name[One.Length..]))}"
+            : string.Join(" → ", names);
     }
 
     // Main SR 1 of Main SR is 1; Fixture 5, LX SL of LX SL is Fixture 5.

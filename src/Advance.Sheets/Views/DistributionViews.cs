@@ -1,4 +1,5 @@
 using System.Globalization;
+using Advance.Domain.Facts;
 using Advance.Domain.Findings;
 using Advance.Domain.Venues;
 using Advance.Domain.Wording;
@@ -108,8 +109,39 @@ internal sealed class DistributionViews
         yield return new PairView("May carry", cells.WithUnit(box.Limit));
         yield return new PairView("Leakage", cells.WithUnit(box.Leakage));
         yield return new PairView("All started at once", cells.WithUnit(box.Inrush));
+        foreach (var pair in Selectivity(box))
+        {
+            yield return pair;
+        }
+
         var spare = strips.Prepend(box).Select(one => (one.Name, Numbers: string.Join(", ", rows.Spare(one)))).Where(one => one.Numbers.Length > 0).ToList();
         yield return new PairView("Spare outlets", Cell.Of(spare.Count == 0 ? "none" : string.Join("; ", spare.Select(one => one.Name == box.Name ? one.Numbers : $"{one.Name} {one.Numbers}"))));
+    }
+
+    // Of a box without devices there is nothing to say.
+    private IEnumerable<PairView> Selectivity(SupplyPoint box)
+    {
+        if (box.DeviceKind?.Outlets.Any(row => row.Device.Length > 0) ?? false)
+        {
+            var (own, asked) = (plan.Protection.Selectivity, Doubts.Of(box.Origin?.ResidualProtection.Doubt));
+            yield return new PairView("Devices selective", Selective(own.OvercurrentOf(box.Name), DoubtsOf(own.Overcurrent, box)));
+            yield return new PairView("RCDs selective", Selective(own.ResidualOf(box.Name), DoubtsOf(own.Residual, box).With(asked)));
+        }
+    }
+
+    private static Doubts DoubtsOf(IEnumerable<DevicePair> pairs, SupplyPoint box) =>
+        pairs.Where(pair => pair.Box == box.Name).Aggregate(Doubts.None, (sum, pair) => sum.With(pair.RestsOn));
+
+    private Cell Selective(Selective? selective, Doubts rests)
+    {
+        var word = selective switch
+        {
+            Planning.Selective.Yes => "yes",
+            Planning.Selective.No => "no",
+            Planning.Selective.NotShown => "not shown",
+            _ => rests.Count > 0 ? "not known" : "none before it",
+        };
+        return Cell.Of(word) with { Tbc = cells.NoteOf(rests) };
     }
 
     internal static string Share(double share) => share.ToString("0.###", CultureInfo.InvariantCulture);

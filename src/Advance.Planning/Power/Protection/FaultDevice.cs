@@ -13,6 +13,9 @@ internal static class FaultDevice
     /// <summary>The device as written, of an outlet or a service; empty where nobody says.</summary>
     public static string Written(SupplyPoint? device) => device?.Row?.Device ?? (device?.Service?.Device is { IsKnown: true } said ? said.Value : "");
 
+    /// <summary>Whether it is a fuse whose figures the tables have.</summary>
+    public static bool IsFuse(SupplyPoint? device) => Written(device).StartsWith(Fuse, StringComparison.Ordinal);
+
     /// <summary>The current that surely opens it at once; unknown for what is no breaker of type B, C or D.</summary>
     public static Figure<ElectricCurrent> Operating(SupplyPoint? device) => device is not null && Breakers.TypeOf(Written(device)) is { } type
         ? Sum.Of($"{device.Name}, {Written(device)}, opens at once", "Ia = k · In", Iec60898.Instantaneous)
@@ -26,7 +29,7 @@ internal static class FaultDevice
     /// <param name="toEarth">Voltage of a line to earth.</param>
     /// <param name="isFinal">Whether a circuit hangs on it that people plug into, or only boxes.</param>
     public static Figure<ElectricResistance> Permitted(SupplyPoint? device, Figure<ElectricPotential> toEarth, bool isFinal) =>
-        Written(device).StartsWith(Fuse, StringComparison.Ordinal) ? ByFuse(device!, toEarth, isFinal) : ByBreaker(device, toEarth);
+        IsFuse(device) ? ByFuse(device!, toEarth, isFinal) : ByBreaker(device, toEarth);
 
     /// <summary>The loop with which a residual-current device opens before 50 V stand on what people touch.</summary>
     public static Figure<ElectricResistance> ByResidual(string name, Figure<ElectricCurrent> residual) =>

@@ -13,7 +13,8 @@ namespace Advance.Planning;
 /// <param name="Residual">The finest residual-current device before it; null where there is none.</param>
 /// <param name="ByResidual">With how much that one opens before 50 V stand on what people touch.</param>
 /// <param name="Largest">The largest current that a fault may draw where the device is; unknown where the venue's is.</param>
-/// <param name="Section">The thinnest conductor on the way, mm²; unknown where one is.</param>
+/// <param name="Section">Of the conductor that outlives least, up to a plug with a fuse, mm²; unknown where one is.</param>
+/// <param name="Needed">The section that such a conductor must have to outlive what its device lets through.</param>
 /// <param name="At">Where it was asked for.</param>
 public sealed record FaultWay(
     SupplyPoint Point,
@@ -25,6 +26,7 @@ public sealed record FaultWay(
     Figure<ElectricResistance> ByResidual,
     Figure<ElectricCurrent> Largest,
     Figure<double> Section,
+    NeededSection Needed,
     Mark At)
 {
     /// <summary>Its name in the plan.</summary>
@@ -42,5 +44,6 @@ public sealed record FaultWay(
         Stated.Of(Address / "impedance", $"{Name}, loop impedance at the far end", Loop),
         Stated.Of(Address / "allowed", $"{Name}, loop impedance allowed", Allowed),
         .. Largest.Value is null ? [] : new[] { Stated.Of(Address / "largest", $"{Name}, largest fault current at its device", Largest) },
+        .. Needed.Section.Value is null || Section.Value is null ? [] : new[] { Stated.Of(Address / "outlives", $"{Name}, section in mm² that outlives a fault", Needed.Section) },
     ];
 }

@@ -38,9 +38,11 @@ internal sealed class FaultWays(Brief brief, PowerPlan power, CablePlan cables)
 
     private FaultWay Of(SupplyPoint point, string name, SupplyPoint? device, List<(Adds Of, IReadOnlyList<Kind> Leads)> way, bool isFinal, Mark at)
     {
-        var residual = Finest(point);
+        var (residual, largest) = (Finest(point), LargestAt(point, device));
+        var weakest = ConductorHeat.Weakest([.. way.SelectMany(segment => segment.Leads).TakeWhile(lead => lead.Cable!.Fuse is null)]);
         return new FaultWay(
-            point, name, device, LoopOf(point, name, way), FaultDevice.Permitted(device, VoltageOf(point), isFinal), residual, residual is null ? Unknown : FaultDevice.ByResidual(name, residual), LargestAt(point, device), Thinnest(way), at);
+            point, name, device, LoopOf(point, name, way), FaultDevice.Permitted(device, VoltageOf(point), isFinal), residual, residual is null ? Unknown : FaultDevice.ByResidual(name, residual), largest,
+            new Figure<double>(weakest?.Section, Doubts.None, Reason.Derived.It), NeededSection.Of(name, device, largest, weakest?.K), at);
     }
 
     private static Figure<ElectricPotential> VoltageOf(SupplyPoint point) => new(
@@ -82,14 +84,4 @@ internal sealed class FaultWays(Brief brief, PowerPlan power, CablePlan cables)
             .PutAll("Rᵢ", before)
             .Gives((volts, most, lines) => ElectricCurrent.FromAmperes(volts.Volts / FaultLoop.AtLeast(ElectricResistance.FromOhms(volts.Volts / most.Amperes), 2 * Total(lines)).Ohms));
     }
-
-    private static Figure<double> Thinnest(List<(Adds Of, IReadOnlyList<Kind> Leads)> way)
-    {
-        var sections = way.SelectMany(segment => segment.Leads).SelectMany(lead => Sections(lead)).ToList();
-        return new Figure<double>(sections.Count == 0 || sections.Contains(null) ? null : sections.Min(), Doubts.None, Reason.Derived.It);
-    }
-
-    private static IEnumerable<double?> Sections(Kind lead) => new[] { lead.Cable!.Section, lead.Cable.EarthSection }
-        .Where((section, index) => index == 0 || section.Length > 0)
-        .Select(section => LeadResistance.SquareMillimetres(section) ?? (LeadResistance.GaugeOf(section) is { } gauge ? WireGauge.SquareMillimetres(gauge) : null));
 }

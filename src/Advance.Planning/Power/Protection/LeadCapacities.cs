@@ -46,7 +46,8 @@ internal sealed class LeadCapacities
     private LeadCapacity Of(LeadUse use, Kind lead)
     {
         var tabulated = TabulatedCapacity.Of(lead, use.Loaded, use.Point.Rules);
-        var bare = Sum.Of($"{use.Run.Label}, {lead.Id}, alone", "I = It · Ca", Bs7671.Table4B1).Put("It", tabulated).Put("Ca", AirFactor(use, lead)).Gives((table, air) => table * air);
+        var inAir = Sum.Of($"{use.Run.Label}, {lead.Id}, alone", "I = It · Ca", Bs7671.Table4B1).Put("It", tabulated).Put("Ca", AirFactor(use, lead)).Gives((table, air) => table * air);
+        var (bare, isByEnds) = TerminationCap.Of(use, lead, inAir);
         var taken = Taken(use, lead).OrderBy(one => one.Factor.Value ?? 0).ToList();
         var harmonics = HarmonicFactor(use, lead);
         var carries = Sum.Of($"{use.Run.Label}, {lead.Id}, as it lies", "Iz = I · C · Ch", Bs7671.Table4C1)
@@ -54,8 +55,8 @@ internal sealed class LeadCapacities
             .Put("C", taken.Count > 0 ? taken[0].Factor : One)
             .Put("Ch", harmonics)
             .Gives((alone, together, harmonic) => alone * together * harmonic);
-        var worst = taken.Count > 0 && taken[0].Factor.Value is not >= 1 ? taken[0] : default;
-        return new LeadCapacity(use.Run, lead, use.Device, use.InUse, use.AtMost, bare, carries, worst.Words ?? "", worst.Place ?? "");
+        var worst = taken.Count > 0 && taken[0].Factor.Value is not >= 1 ? taken[0] : harmonics.Value is < 1 ? (Factor: harmonics, Words: "third harmonics", Place: use.Run.Label) : default;
+        return new LeadCapacity(use.Run, lead, use.Device, use.InUse, use.AtMost, bare, carries, worst.Words ?? "", worst.Place ?? "") { IsByTerminations = isByEnds };
     }
 
     private static Figure<double> One => new(1, Doubts.None, Reason.Derived.It);
@@ -111,18 +112,26 @@ internal sealed class LeadCapacities
         return groups[use].Select(group => group.Air).Where(air => air is { IsKnown: true }).Select(air => Figure.From(air!.Value)).Append(whole).MaxBy(air => air.Value!.Value.DegreesCelsius)!;
     }
 
-    // Four cores and more with a third harmonic: Annex E goes by its share of the line's whole current.
+    // Four cores and more with a third harmonic: Annex E goes by its share of the line's whole current, and above a third by the neutral's, three
+    // times that share, so that the line may have so much less.
     private static Figure<double> HarmonicFactor(LeadUse use, Kind lead)
     {
-        if (use.Point.Neutral is not { InUse: var neutral } || lead.Cable!.Cores < 4 || use.Loaded < 3 || neutral.Orders.FirstOrDefault(order => order.Order == 3) is not { Current.Value: { } third }
-            || use.InUse.Value is not { Amperes: > 0 } line)
+        if (use.Point.Neutral is not { InUse: var neutral } || lead.Cable!.Cores < 4 || use.Loaded < 3
+            || neutral.Orders.FirstOrDefault(order => order.Order == 3) is not { Current: { Value: not null } third } || use.InUse.Value is not { Amperes: > 0 })
         {
             return One;
         }
 
-        var share = 100 * third.Amperes / (3 * line.Amperes);
-        return Sum.Of(FormattableString.Invariant($"{use.Run.Label}, third harmonic {share:0.#} % of the line"), "Ch = c", Iec60364.AnnexE)
-            .Put("c", new Figure<double>(HarmonicSizing.For(share).Factor, neutral.Current.RestsOn, Reason.Derived.It))
-            .Gives(factor => factor);
+        var share = Sum.Of($"{use.Run.Label}, third harmonic of the line, per cent", "h = 100 · t / (n · I)", Publication.Arithmetic)
+            .Put("t", third)
+            .Put("n", Figure.Count(Math.Max(1, neutral.On.Count)))
+            .Put("I", use.InUse)
+            .Gives((current, legs, line) => 100 * current.Amperes / (legs * line.Amperes));
+        var sizing = HarmonicSizing.For(share.Value!.Value);
+        var factor = new Figure<double>(sizing.Factor, share.RestsOn.With(neutral.Current.RestsOn), Reason.Derived.It);
+        var name = $"{use.Run.Label}, factor for third harmonics";
+        return sizing.OnNeutral
+            ? Sum.Of(name, "Ch = min(c, 100 · c / (3 · h))", Iec60364.AnnexE).Put("c", factor).Put("h", share).Gives((table, percent) => Math.Min(table, 100 * table / (3 * percent)))
+            : Sum.Of(name, "Ch = c", Iec60364.AnnexE).Put("c", factor).Gives(table => table);
     }
 }

@@ -13,7 +13,7 @@ namespace Advance.Planning;
 /// <param name="Bare">What it carries alone, stretched out, in the air there is.</param>
 /// <param name="Carries">What it carries as it lies: grouped, coiled, covered, with harmonics.</param>
 /// <param name="Bites">What takes the most of it, and how much; empty where nothing does.</param>
-/// <param name="Place">Where that is: a way, a loom, the coil; empty where nothing takes any.</param>
+/// <param name="Place">Where that is: a way, a loom, the coil, the run itself for harmonics; empty where nothing takes any.</param>
 public sealed record LeadCapacity(
     Run Run,
     Kind Lead,
@@ -27,6 +27,9 @@ public sealed record LeadCapacity(
 {
     /// <summary>Its name in the plan.</summary>
     public Address Address => Address.Of("power") / "lead" / Run.Label / Lead.Id;
+
+    /// <summary>Whether its terminations govern what it carries alone, and not the cable: only in North America.</summary>
+    public bool IsByTerminations { get; init; }
 
     internal IEnumerable<Stated> Figures =>
         [Stated.Of(Address / "carries", $"{Run.Label}, {Lead.Id}, what it carries as it lies", Carries)];

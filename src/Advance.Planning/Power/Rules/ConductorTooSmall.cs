@@ -13,7 +13,7 @@ internal sealed class ConductorTooSmall : Rule<ConductorTooSmall.Case>
 
     public override bool LifeOrFuse => true;
 
-    public override string Catches => "A lead carries less than the device before it lets through, by the table for its size, even alone and stretched out.";
+    public override string Catches => "A lead carries less than the device before it lets through, by the table for its size, even alone and stretched out; in North America also by its terminations.";
 
     public override string Why => "The lead is then the fuse.";
 
@@ -29,7 +29,7 @@ internal sealed class ConductorTooSmall : Rule<ConductorTooSmall.Case>
         select new Case(same.MinBy(lead => lead.Bare.Value!.Value.Amperes)!);
 
     protected override Said Say(Case found) => new(
-        $"{found.Lead.Run.Label}: {found.Lead.Lead.Id} carries {found.Lead.Bare.Value!.Value} at the most, behind {found.Lead.Device!.Limit.Value!.Value} ({found.Lead.Device.Name}).",
+        $"{found.Lead.Run.Label}: {found.Lead.Lead.Id} carries {found.Lead.Bare.Value!.Value} at the most{(found.Lead.IsByTerminations ? " by its terminations" : "")}, behind {found.Lead.Device!.Limit.Value!.Value} ({found.Lead.Device.Name}).",
         "Take a thicker lead, one with a fuse in its plug, or a circuit with a smaller device.",
         $"{found.Lead.Bare.Value!.Value} behind {found.Lead.Device!.Limit.Value!.Value}");
 

@@ -11,7 +11,7 @@ internal sealed class GroupedOrCoiled : Rule<GroupedOrCoiled.Case>
 
     public override Severity Severity => Severity.Concern;
 
-    public override string Catches => "What a lead may have to carry is more than it carries as it lies: bunched with others, coiled where it is too long, covered, in the heat.";
+    public override string Catches => "What a lead may have to carry is more than it carries as it lies: bunched with others, coiled where it is too long, covered, in the heat, or with third harmonics in four cores and more.";
 
     public override string Why => "It warms up over the evening where nobody sees it: under the ramp, in the heap of cable behind the distribution.";
 
@@ -28,11 +28,13 @@ internal sealed class GroupedOrCoiled : Rule<GroupedOrCoiled.Case>
         select new Case(worst, place.Count(lead => lead.AtMost.AtMost(lead.Carries) != Verdict.Holds));
 
     protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
-        ? new($"{found.Lead.Run.Label} in {found.Lead.Place} ({found.Lead.Bites}): nobody knows what it carries there.", "Ask what covered cable carries, and write cover-factor; write the size of the lead in the stock.", $"unknown")
+        ? new($"{PlaceOf(found.Lead)} ({found.Lead.Bites}): nobody knows what it carries there.", "Ask what covered cable carries, and write cover-factor; write the size of the lead in the stock.", $"unknown")
         : new(
-            $"{found.Lead.Run.Label} in {found.Lead.Place} ({found.Lead.Bites}): up to {found.Lead.AtMost.Value!.Value}, and it carries {found.Lead.Carries.Value!.Value} there{(found.Count > 1 ? $"; {found.Count - 1} more like it" : "")}.",
+            $"{PlaceOf(found.Lead)} ({found.Lead.Bites}): up to {found.Lead.AtMost.Value!.Value}, and it carries {found.Lead.Carries.Value!.Value} there{(found.Count > 1 ? $"; {found.Count - 1} more like it" : "")}.",
             "Lay leads apart, spread out what is left over, or take a shorter or a thicker one.",
             $"{found.Lead.AtMost.Value!.Value} of {found.Lead.Carries.Value!.Value}");
+
+    private static string PlaceOf(LeadCapacity lead) => lead.Place == lead.Run.Label ? lead.Place : $"{lead.Run.Label} in {lead.Place}";
 
     private static double Rank(LeadCapacity lead) => lead.Carries.Value is { Amperes: > 0 } carries ? lead.AtMost.Value!.Value.Amperes / carries.Amperes : double.MaxValue;
 

@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
 using Advance.Domain.Stocks;
@@ -30,11 +31,11 @@ internal sealed class NoResidualProtection : Rule<NoResidualProtection.Case>
 
     private const double MostVoltsForPersonnelClass = 127;
 
-    private static readonly Figure<ElectricCurrent> None = new(null, Domain.Facts.Doubts.None, Reason.Derived.It);
+    private static readonly Figure<ElectricCurrent> None = new(null, Doubts.None, Reason.Derived.It);
 
-    private static readonly Figure<ElectricCurrent> Most = new(ElectricCurrent.FromAmperes(0.03), Domain.Facts.Doubts.None, Reason.Derived.It);
+    private static readonly Figure<ElectricCurrent> Most = new(ElectricCurrent.FromAmperes(0.03), Doubts.None, Reason.Derived.It);
 
-    private static readonly Figure<ElectricCurrent> MostPersonnel = new(PersonnelDevices.OpensFrom, Domain.Facts.Doubts.None, Reason.Derived.It);
+    private static readonly Figure<ElectricCurrent> MostPersonnel = new(PersonnelDevices.OpensFrom, Doubts.None, Reason.Derived.It);
 
     // Any device on the way will do.
     protected override IEnumerable<Case> Cases(Plan plan) => plan.Power.Circuits
@@ -42,7 +43,9 @@ internal sealed class NoResidualProtection : Rule<NoResidualProtection.Case>
         .GroupBy(circuit => circuit.Outlet.Device!)
         .Select(group => group.Select(circuit => new Case(circuit, Finest(circuit), MostOf(circuit))).OrderByDescending(found => Rank(found.Verdict)).First());
 
-    protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
+    protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged && IsOpen(found.Circuit)
+        ? new($"{found.Box}: nobody knows whether it stands outdoors, where a residual-current device of the personnel class is asked for.", "Write outdoor of the service.", $"unknown")
+        : found.Verdict == Verdict.CannotBeJudged
         ? new($"{found.Box}: nobody knows of a residual-current device before its outlets.", "Write residual in the stock, or residual-protection of the service.", $"unknown")
         : found.Finest.Value!.Value.Amperes == 0
         ? new($"{found.Box}: no residual-current device before its outlets, {found.Most.Value!.Value} is asked for.", Cure(found), $"none")
@@ -52,8 +55,8 @@ internal sealed class NoResidualProtection : Rule<NoResidualProtection.Case>
 
     private static Figure<ElectricCurrent> MostOf(Circuit circuit) => circuit.Outlet.Rules == WiringRules.Nec ? MostPersonnel : Most;
 
-    // Between one line and the neutral, outdoors; a service of which nobody says that it is outdoors is taken as indoors.
-    private static bool IsForPersonnelClass(SupplyPoint outlet) => outlet.Origin?.IsOutdoor is { IsKnown: true, Value: true }
+    // Between one line and the neutral, outdoors; a service of which nobody says that it is outdoors is taken as indoors, unless it is asked.
+    private static bool IsForPersonnelClass(SupplyPoint outlet) => outlet.Origin?.IsOutdoor is { } outdoor && outdoor.Or(true)
         && outlet.Legs.Count == 1 && outlet.Supply?.Voltages[0].Least.Volts <= MostVoltsForPersonnelClass
         && !(outlet.Limit.Value is { } limit && limit.Amperes > MostForPersonnelClass);
 
@@ -89,11 +92,19 @@ internal sealed class NoResidualProtection : Rule<NoResidualProtection.Case>
         }
     }
 
-    private static Verdict Judge(Figure<ElectricCurrent> finest, Figure<ElectricCurrent> most) =>
-        finest.Value is { Amperes: 0 } ? Verdict.Fails : finest.AtMost(most);
+    // Whether it is outdoors decides in North America alone.
+    private static bool IsOpen(Circuit circuit) => circuit.Outlet.Rules == WiringRules.Nec && circuit.Outlet.Origin?.IsOutdoor is { IsKnown: false };
+
+    private static Doubts Place(Circuit circuit) => circuit.Outlet.Rules == WiringRules.Nec ? Doubts.Of(circuit.Outlet.Origin?.IsOutdoor?.Doubt) : Doubts.None;
+
+    private static Verdict Judge(Circuit circuit, Figure<ElectricCurrent> finest, Figure<ElectricCurrent> most)
+    {
+        var verdict = finest.Value is { Amperes: 0 } ? Verdict.Fails : finest.AtMost(most);
+        return verdict == Verdict.Fails && IsOpen(circuit) ? Verdict.CannotBeJudged : verdict;
+    }
 
     internal sealed record Case(Circuit Circuit, Figure<ElectricCurrent> Finest, Figure<ElectricCurrent> Most)
-        : Judgement(Address.Of("power") / Circuit.Outlet.Device!.Name / "residual", Circuit.Outlet.At, Judge(Finest, Most), Finest.RestsOn)
+        : Judgement(Address.Of("power") / Circuit.Outlet.Device!.Name / "residual", Circuit.Outlet.At, Judge(Circuit, Finest, Most), Finest.RestsOn.With(Place(Circuit)))
     {
         public string Box => Circuit.Outlet.Device!.Name;
     }

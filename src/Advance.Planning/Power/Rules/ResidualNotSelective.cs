@@ -24,12 +24,10 @@ internal sealed class ResidualNotSelective : Rule<ResidualNotSelective.Case>
     // One case a box, for its circuits are alike. Where nobody says whether the farther one waits, sheets say that it is not shown; it is a
     // question only where somebody has asked.
     protected override IEnumerable<Case> Cases(Plan plan) =>
-        from circuit in plan.Power.Circuits
-        where circuit.Outlet.Rules != WiringRules.Nec
-        let devices = ResidualDevice.Above(circuit.Outlet)
-        from index in Enumerable.Range(0, Math.Max(0, devices.Count - 1))
-        let found = new Case(circuit, devices[index], devices[index + 1])
-        where found.Verdict != Verdict.CannotBeJudged || devices[index + 1].Delay is not null
+        from pair in plan.Protection.Selectivity.Residual
+        where pair.Nearer.Rules != WiringRules.Nec
+        let found = new Case(pair, ResidualDevice.At(pair.Nearer)!, ResidualDevice.At(pair.Farther)!)
+        where found.Verdict != Verdict.CannotBeJudged || found.Farther.Delay is not null
         group found by found.Box into box
         select box.OrderByDescending(found => found.Verdict == Verdict.Fails).First();
 
@@ -40,18 +38,17 @@ internal sealed class ResidualNotSelective : Rule<ResidualNotSelective.Case>
             "Ask for a delayed device at the service, or know where it is reset.",
             $"{found.Own} behind {found.Before}");
 
-    private static Verdict Judge(ResidualDevice own, ResidualDevice before) =>
-        ResidualDevices.IsSelective(before.Rating.Value!.Value, before.IsDelayed, own.Rating.Value!.Value) switch
-        {
-            null => Verdict.CannotBeJudged,
-            true => Verdict.Holds,
-            false => Verdict.Fails,
-        };
-
-    internal sealed record Case(Circuit Circuit, ResidualDevice Nearer, ResidualDevice Farther)
-        : Judgement(Address.Of("power") / (Nearer.Point.Device?.Name ?? Nearer.Point.Name) / "selective", Nearer.Point.At, Judge(Nearer, Farther), Nearer.Rating.RestsOn.With(Farther.DelayRestsOn))
+    private static Verdict Judge(Selective found) => found switch
     {
-        public string Box => Nearer.Point.Device?.Name ?? Nearer.Point.Name;
+        Selective.Yes => Verdict.Holds,
+        Selective.No => Verdict.Fails,
+        _ => Verdict.CannotBeJudged,
+    };
+
+    internal sealed record Case(DevicePair Pair, ResidualDevice Nearer, ResidualDevice Farther)
+        : Judgement(Address.Of("power") / Pair.Box / "selective", Nearer.Point.At, Judge(Pair.Is), Pair.RestsOn)
+    {
+        public string Box => Pair.Box;
 
         public ElectricCurrent Own => Nearer.Rating.Value!.Value;
 

@@ -11,7 +11,7 @@ namespace Advance.Planning;
 /// <param name="From">Where along the truss it is, or begins, in metres; null where nobody knows.</param>
 /// <param name="To">Where a spread load ends; null for one in one place.</param>
 /// <param name="Offset">From the centre line, in metres.</param>
-public sealed record HungLoad(string What, Figure<Mass> Weight, Known? How, double? From, double? To, double Offset)
+public sealed record CarriedLoad(string What, Figure<Mass> Weight, Known? How, double? From, double? To, double Offset)
 {
     /// <summary>Where its weight acts; null where nobody knows.</summary>
     public double? Middle => To is { } end && From is { } start ? (start + end) / 2 : From;

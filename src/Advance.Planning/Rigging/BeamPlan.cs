@@ -1,0 +1,25 @@
+using Advance.Domain.Figures;
+using Advance.Domain.Venues;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>A beam of the roof with all that hangs on it, ours and that of others, at rest.</summary>
+/// <param name="Beam">The venue's.</param>
+/// <param name="Moment">The largest.</param>
+/// <param name="MomentAllowed">By its engineer, or from the load that its middle may carry.</param>
+/// <param name="Shear">The larger of its end reactions.</param>
+/// <param name="ShearAllowed">By its engineer; unknown where nobody says.</param>
+public sealed record BeamPlan(RoofBeam Beam, Figure<Torque> Moment, Figure<Torque> MomentAllowed, Figure<Force> Shear, Figure<Force> ShearAllowed)
+{
+    /// <summary>Its name in the plan.</summary>
+    public Address Address => Address.Of("rigging") / "beam" / Beam.Name;
+
+    /// <summary>Its numbers.</summary>
+    internal IEnumerable<Stated> Figures =>
+    [
+        Stated.Of(Address / "moment", $"{Beam.Name}, moment", Moment),
+        Stated.Of(Address / "moment-allowed", $"{Beam.Name}, moment allowed", MomentAllowed),
+        Stated.Of(Address / "shear", $"{Beam.Name}, end reaction", Shear),
+    ];
+}

@@ -1,0 +1,30 @@
+using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>A bridle, with what hangs on it.</summary>
+/// <param name="Address">Its name in the plan.</param>
+/// <param name="Bridle">As written.</param>
+/// <param name="AtRest">On its apex, at rest.</param>
+/// <param name="Moving">The same while it moves.</param>
+/// <param name="Legs">In the order of its points; empty where nobody knows how it lies.</param>
+/// <param name="Widest">The largest angle between two legs; unknown where nobody knows how it lies.</param>
+public sealed record BridlePlan(Address Address, Bridle Bridle, Figure<Mass> AtRest, Figure<Mass> Moving, IReadOnlyList<BridleLegPlan> Legs, Figure<Angle> Widest)
+{
+    /// <summary>Its name on paper.</summary>
+    public string Name => Bridle.Name;
+
+    /// <summary>Its numbers.</summary>
+    internal IEnumerable<Stated> Figures =>
+    [
+        .. Legs.Count == 0 ? [] : new[] { Stated.Of(Address / "angle", $"{Name}, widest angle between two legs", Widest) },
+        .. Legs.SelectMany(leg => new[]
+        {
+            Stated.Of(Address / leg.Point / "pull", $"{Name}, leg to {leg.Point}, pull, moving", leg.Pull),
+            Stated.Of(Address / leg.Point / "down", $"{Name}, leg to {leg.Point}, straight down, at rest", leg.Down),
+            Stated.Of(Address / leg.Point / "sideways", $"{Name}, leg to {leg.Point}, sideways, at rest", leg.Sideways),
+        }),
+    ];
+}

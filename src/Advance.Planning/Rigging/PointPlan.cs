@@ -1,0 +1,34 @@
+using Advance.Domain.Figures;
+using Advance.Domain.Venues;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>A point of the roof and all that hangs on it.</summary>
+/// <param name="Point">The venue's.</param>
+/// <param name="Hangs">Picks and bridles, on paper.</param>
+/// <param name="AtRest">Straight down, at rest.</param>
+/// <param name="Moving">Straight down, while it moves.</param>
+/// <param name="Sideways">At rest; zero where all hangs straight.</param>
+/// <param name="Bearing">Which way it is pulled sideways, in degrees clockwise from upstage; null where it is not.</param>
+/// <param name="Limit">What it may carry.</param>
+public sealed record PointPlan(
+    RoofPoint Point, IReadOnlyList<string> Hangs, Figure<Mass> AtRest, Figure<Mass> Moving, Figure<Mass> Sideways, double? Bearing, Figure<Mass> Limit)
+{
+    /// <summary>Its name in the plan.</summary>
+    public Address Address => Address.Of("rigging") / "point" / Point.Name;
+
+    /// <summary>What its limit is for.</summary>
+    public Figure<Mass> Counts => Point.IsForMoving ? Moving : AtRest;
+
+    /// <summary>Whether it bears that.</summary>
+    public Verdict Holds => Counts.AtMost(Limit);
+
+    /// <summary>Its numbers.</summary>
+    internal IEnumerable<Stated> Figures =>
+    [
+        Stated.Of(Address / "at-rest", $"{Point.Name}, at rest", AtRest),
+        Stated.Of(Address / "moving", $"{Point.Name}, while it moves", Moving),
+        Stated.Of(Address / "sideways", $"{Point.Name}, sideways", Sideways),
+    ];
+}

@@ -1,0 +1,24 @@
+using Advance.Domain.Figures;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>What hangs, and what it asks of hoists, points and the roof.</summary>
+/// <param name="Trusses">In the order written.</param>
+/// <param name="Bridles">In the order written.</param>
+/// <param name="Points">The venue's points that something hangs on, in its order.</param>
+/// <param name="Beams">The venue's beams that such a point is on.</param>
+/// <param name="Roof">On the whole roof, at rest; null where nothing hangs.</param>
+public sealed record RiggingPlan(
+    IReadOnlyList<TrussPlan> Trusses, IReadOnlyList<BridlePlan> Bridles, IReadOnlyList<PointPlan> Points, IReadOnlyList<BeamPlan> Beams, Figure<Mass>? Roof)
+{
+    /// <summary>Their numbers.</summary>
+    public IReadOnlyList<Stated> Figures =>
+    [
+        .. Trusses.SelectMany(truss => truss.Figures),
+        .. Bridles.SelectMany(bridle => bridle.Figures),
+        .. Points.SelectMany(point => point.Figures),
+        .. Beams.SelectMany(beam => beam.Figures),
+        .. Roof is null ? [] : new[] { Stated.Of(Address.Of("rigging") / "roof", "all points of the roof, at rest", Roof) },
+    ];
+}

@@ -1,0 +1,63 @@
+using Advance.Domain.Companies;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
+using Advance.Handbook;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>
+/// What a truss bears by its maker: moment and shear, or what follows from its table of spans. A row of that table is a load it is allowed to carry,
+/// so that it bears at least the moment and the shear of that.
+/// </summary>
+internal sealed class TrussCapacity
+{
+    /// <param name="truss">Which.</param>
+    /// <param name="policies">What wear leaves.</param>
+    public TrussCapacity(PlacedTruss truss, RiggingPolicies policies)
+    {
+        var own = truss.Kind?.Truss;
+        var left = Figure.Policy("used-truss", own?.IsForUsed ?? true ? 100 : policies.UsedTruss);
+        Sagging = Left($"{truss.Name}, sagging moment allowed", own?.Moment is { } moment ? Figure.From(moment) : FromSpans(own), left);
+        Hogging = own?.Hogging is { } hogging ? Left($"{truss.Name}, hogging moment allowed", Figure.From(hogging), left) : Sagging;
+        Shear = Sum.Of($"{truss.Name}, shear allowed", "Va = V · u / 100", RiggingStandards.Truss)
+            .Put("V", own?.Shear is { } shear ? Figure.From(shear) : ShearFromSpans(own))
+            .Put("u", left)
+            .Gives((maker, share) => maker * (share / 100));
+    }
+
+    /// <summary>Sagging.</summary>
+    public Figure<Torque> Sagging { get; }
+
+    /// <summary>Over a pick.</summary>
+    public Figure<Torque> Hogging { get; }
+
+    /// <summary>Shear.</summary>
+    public Figure<Force> Shear { get; }
+
+    private static Figure<Torque> Left(string name, Figure<Torque> moment, Figure<double> left) =>
+        Sum.Of(name, "Ma = M · u / 100", RiggingStandards.Truss).Put("M", moment).Put("u", left).Gives((maker, share) => maker * (share / 100));
+
+    private static Figure<Torque> FromSpans(Truss? own)
+    {
+        var best = (own?.Table ?? []).SelectMany(row => new[] { (Row: row, Load: row.Centre, Divisor: 4), (Row: row, Load: row.Uniform, Divisor: 8) })
+            .Where(one => one.Load is not null)
+            .OrderByDescending(one => one.Load!.Value.Kilograms * one.Row.Span.Meters / one.Divisor)
+            .FirstOrDefault();
+        return best.Row is null ? new Figure<Torque>(null, Doubts.None, Reason.Derived.It)
+            : Sum.Of("moment of a row of the maker's table", $"M = 9.80665 · P · L / {best.Divisor}", Statics.Equilibrium)
+                .Put("P", new Figure<Mass>(best.Load, Doubts.None, Reason.Derived.It))
+                .Put("L", new Figure<Length>(best.Row.Span, Doubts.None, Reason.Derived.It))
+                .Gives((load, span) => Torque.FromNewtonMeters(TrussStatics.Gravity * load.Kilograms * span.Meters / best.Divisor));
+    }
+
+    private static Figure<Force> ShearFromSpans(Truss? own)
+    {
+        var most = (own?.Table ?? []).Select(row => row.Uniform).Where(load => load is not null).DefaultIfEmpty(null).Max();
+        return most is null ? new Figure<Force>(null, Doubts.None, Reason.Derived.It)
+            : Sum.Of("shear of a row of the maker's table", "V = 9.80665 · W / 2", Statics.Equilibrium)
+                .Put("W", new Figure<Mass>(most, Doubts.None, Reason.Derived.It))
+                .Gives(load => Force.FromNewtons(TrussStatics.Gravity * load.Kilograms / 2));
+    }
+}

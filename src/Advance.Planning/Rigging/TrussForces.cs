@@ -1,0 +1,86 @@
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Handbook;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>How a truss bends in the worst of its cases while it moves, worked out from what pulls left of the place: statics alone.</summary>
+internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> loads, LiftStudy? study, TrussCapacity capacity, double dynamic)
+{
+    /// <summary>Sagging.</summary>
+    public TrussForce<Torque> Sagging => Moment("sagging", study?.Moving.Sagging, 1, capacity.Sagging);
+
+    /// <summary>Over a pick.</summary>
+    public TrussForce<Torque> Hogging => Moment("hogging", study?.Moving.Hogging, -1, capacity.Hogging);
+
+    /// <summary>Shear.</summary>
+    public TrussForce<Force> Shear
+    {
+        get
+        {
+            var most = study?.Moving.Shear;
+            var name = $"{truss.Name}, shear, moving";
+            var worst = Sum.Of(name, "V = φ · v", Statics.Equilibrium)
+                .Put("φ", Figure.Policy("dynamic-factor", dynamic))
+                .Put("v", new Figure<Force>(most is null ? null : Force.FromNewtons(Math.Abs(most.Value)), Doubts, Reason.Derived.It))
+                .Gives((factor, force) => factor * force);
+            return new TrussForce<Force>(worst, capacity.Shear, Words(most));
+        }
+    }
+
+    /// <summary>Moment and shear together, of the cases in which nothing is gone; 1 is all of it.</summary>
+    public Figure<double> Together
+    {
+        get
+        {
+            var limits = new LiftCapacities([.. truss.Picks.Select(_ => (double?)null)], capacity.Sagging.Value?.NewtonMeters / dynamic, capacity.Hogging.Value?.NewtonMeters / dynamic, capacity.Shear.Value?.Newtons / dynamic);
+            var isKnown = study is not null && limits is { Sagging: not null, Hogging: not null, Shear: not null };
+            var worst = isKnown ? LiftUse.Worst(study!.Moving.States.Select(limits.UseOf)) : null;
+            return new Figure<double>(worst?.Share, Doubts, Reason.Derived.It);
+        }
+    }
+
+    private Doubts Doubts => loads.Aggregate(Domain.Facts.Doubts.None, (sum, load) => sum.With(load.Weight.RestsOn));
+
+    private TrussForce<Torque> Moment(string how, LiftExtreme? most, int sign, Figure<Torque> allowed)
+    {
+        var name = $"{truss.Name}, {how} moment, moving";
+        var at = most is null ? new Figure<Torque>(null, Doubts, Reason.Derived.It) : AtRest(name, most, sign);
+        var worst = Sum.Of(name, "M = φ · m", Statics.Equilibrium).Put("φ", Figure.Policy("dynamic-factor", dynamic)).Put("m", at).Gives((factor, moment) => moment * factor);
+        return new TrussForce<Torque>(worst, allowed, Words(most));
+    }
+
+    private Figure<Torque> AtRest(string name, LiftExtreme most, int sign)
+    {
+        var state = study!.Moving.States.First(one => one.Case == most.Case && one.Diagram is not null);
+        var pulls = truss.Picks.Select((pick, index) => (At: pick.Pick.Along.Value.Meters, Pull: state.Levels[index])).Where(one => one.At < most.At).ToList();
+        var weights = loads.Select(load => LeftOf(load, most.At)).Where(one => one.Share > 0).ToList();
+        var formula = sign > 0 ? "m = 9.80665 · (Σ Rᵢ · aᵢ − Σ Wⱼ · bⱼ)" : "m = 9.80665 · (Σ Wⱼ · bⱼ − Σ Rᵢ · aᵢ)";
+        return Sum.Of($"{name}, {Words(most)}, at rest", formula, Statics.Equilibrium)
+            .PutAll("Rᵢ", pulls.Select(one => new Figure<Mass>(Mass.FromKilograms(one.Pull / TrussStatics.Gravity), Doubts.None, Reason.Derived.It)))
+            .PutAll("aᵢ", pulls.Select(one => LengthOf(most.At - one.At)))
+            .PutAll("Wⱼ", weights.Select(one => one.Load.Weight.Value is { } mass ? new Figure<Mass>(mass * one.Share, one.Load.Weight.RestsOn, Reason.Derived.It) : one.Load.Weight))
+            .PutAll("bⱼ", weights.Select(one => LengthOf(one.Lever)))
+            .Gives((pull, arm, weight, lever) => Torque.FromNewtonMeters(sign * TrussStatics.Gravity * (Moments(pull, arm) - Moments(weight, lever))));
+    }
+
+    private static double Moments(Terms<Mass> masses, Terms<Length> arms) => masses.Values.Zip(arms.Values, (mass, arm) => mass.Kilograms * arm.Meters).Sum();
+
+    // How much of a load is left of a place, and how far its middle is from there.
+    private static (CarriedLoad Load, double Share, double Lever) LeftOf(CarriedLoad load, double place)
+    {
+        var start = load.From!.Value;
+        if (load.To is not { } end)
+        {
+            return (load, start < place ? 1 : 0, place - start);
+        }
+
+        var covered = Math.Clamp(place, start, end) - start;
+        return (load, covered / (end - start), place - start - (covered / 2));
+    }
+
+    private static Figure<Length> LengthOf(double metres) => new(Length.FromMeters(metres), Domain.Facts.Doubts.None, Reason.Derived.It);
+
+    private static string Words(LiftExtreme? most) => most is null ? "" : FormattableString.Invariant($"at {most.At:0.##} m, {most.Case.Name}");
+}

@@ -1,0 +1,157 @@
+using Advance.Domain;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
+using Advance.Handbook;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>Works out one truss: what each pick carries level, uneven and at worst, and how it bends.</summary>
+internal sealed class TrussStatics
+{
+    /// <summary>What a kilogram weighs, N: standard gravity.</summary>
+    internal const double Gravity = 9.80665;
+
+    private static readonly Figure<Mass> Unknown = new(null, Doubts.None, Reason.Derived.It);
+
+    private readonly Brief brief;
+    private readonly PlacedTruss truss;
+    private readonly IReadOnlyList<CarriedLoad> loads;
+    private readonly TrussCapacity capacity;
+    private readonly PickParts parts;
+
+    /// <param name="brief">As written.</param>
+    /// <param name="truss">Where it hangs.</param>
+    /// <param name="loads">What it carries.</param>
+    public TrussStatics(Brief brief, PlacedTruss truss, IReadOnlyList<CarriedLoad> loads)
+    {
+        (this.brief, this.truss, this.loads) = (brief, truss, loads);
+        capacity = new TrussCapacity(truss, brief.Company.Policies.Rigging);
+        parts = new PickParts(brief, truss);
+    }
+
+    /// <summary>The truss, worked out.</summary>
+    public TrussPlan Plan()
+    {
+        var weight = Sum.Of($"{truss.Name}, all that hangs", "W = Σ Wⱼ", Publication.Arithmetic)
+            .PutAll("Wⱼ", loads.Select(load => load.Weight))
+            .Gives(terms => Mass.FromKilograms(terms.Values.Sum(one => one.Kilograms)));
+        var (centre, offset) = (Middle("xⱼ", load => load.Middle, "centre of gravity along it"), Middle("yⱼ", load => load.Offset, "centre of gravity off its centre line"));
+        var hung = Hung();
+        var uneven = parts.UnevenMoving();
+        var limits = Capacities(hung);
+        var study = hung is null ? null : LiftStudy.Of(hung, parts.Uneven.Meters, uneven.Value!.Value.Meters, limits);
+        var forces = new TrussForces(truss, loads, study, capacity, parts.Dynamic);
+        return new TrussPlan(truss, loads, weight, centre, offset, study, [.. truss.Picks.Select((pick, index) => PickOf(pick, index, weight, centre, study))])
+        {
+            IsInside = hung?.IsInside,
+            Sagging = forces.Sagging,
+            Hogging = forces.Hogging,
+            Shear = forces.Shear,
+            Together = forces.Together,
+            BoundUse = study?.Bound.Use,
+            GoneUse = study?.Gone.Use,
+            Tolerances = hung is not null && limits is not null ? LiftTolerance.Of(hung, limits) : [],
+            UnevenMoving = uneven,
+        };
+    }
+
+    private Figure<Length> Middle(string symbol, Func<CarriedLoad, double?> of, string name) =>
+        Sum.Of($"{truss.Name}, {name}", $"x = Σ Wⱼ · {symbol} / Σ Wⱼ", Statics.Equilibrium)
+            .PutAll("Wⱼ", loads.Select(load => load.Weight))
+            .PutAll(symbol, loads.Select(load => new Figure<Length>(of(load) is { } at ? Length.FromMeters(at) : null, Doubts.None, Reason.Derived.It)))
+            .Gives((weights, places) => Length.FromMeters(weights.Values.Zip(places.Values, (one, at) => one.Kilograms * at.Meters).Sum() / weights.Values.Sum(one => one.Kilograms)));
+
+    // On two picks how stiff it is does not matter; on more nobody can say without.
+    private HungBeam? Hung()
+    {
+        if (!truss.Truss.Length.Is(out var length) || truss.Picks.Count == 0 || truss.Picks.Any(pick => !pick.Pick.Along.IsKnown) || loads.Any(load => load.Weight.Value is null || load.From is null))
+        {
+            return null;
+        }
+
+        var places = truss.Picks.Select(pick => pick.Pick.Along.Value.Meters).ToList();
+        var isRising = places.Zip(places.Skip(1)).All(pair => pair.Second > pair.First) && places[0] >= 0 && places[^1] <= length.Meters;
+        var bending = truss.Kind?.Truss?.Bending is { IsKnown: true } said ? said.Value.NewtonSquareMetres : truss.Picks.Count <= 2 ? 1e6 : (double?)null;
+        var shearing = truss.Kind?.Truss?.ShearStiffness is { IsKnown: true } given ? given.Value.Newtons : (double?)null;
+        return !isRising || bending is null || loads.Sum(load => load.Weight.Value!.Value.Kilograms) <= 0 || loads.Any(load => IsOff(load, length.Meters)) ? null : new HungBeam(
+            length.Meters,
+            bending.Value,
+            shearing,
+            [.. loads.Where(load => load.To is not null).Select(load => new HungWeight(load.From!.Value, load.To!.Value, load.Weight.Value!.Value.Kilograms * Gravity / (load.To.Value - load.From.Value)))],
+            [.. loads.Where(load => load.To is null).Select(load => new HungLoad(load.From!.Value, load.Weight.Value!.Value.Kilograms * Gravity, load.Offset))],
+            [.. truss.Picks.Select(pick => new HungHoist(pick.Pick.Along.Value.Meters, parts.StiffnessOf(pick)) { BodyAtTruss = !pick.Pick.BodyUp })]);
+    }
+
+    private static bool IsOff(CarriedLoad load, double length) => load.From < 0 || load.From > length || load.To > length + 1e-9 || load.To <= load.From;
+
+    private LiftCapacities? Capacities(HungBeam? hung) => hung is null ? null : new LiftCapacities(
+        [.. truss.Picks.Select(pick => parts.Most(pick) is { } most ? most * Gravity : (double?)null)],
+        capacity.Sagging.Value?.NewtonMeters / parts.Dynamic,
+        capacity.Hogging.Value?.NewtonMeters / parts.Dynamic,
+        capacity.Shear.Value?.Newtons / parts.Dynamic);
+
+    private PickPlan PickOf(PlacedPick pick, int index, Figure<Mass> weight, Figure<Length> centre, LiftStudy? study)
+    {
+        var level = study is null ? Unknown with { RestsOn = weight.RestsOn } : LevelOf(pick, index, study);
+        var rest = study?.AtRest.Hoists[index].Most;
+        var moving = study?.Moving.Hoists[index].Most;
+        var atRest = Raised($"{pick.Name}, most at rest", level, rest);
+        var whileMoving = Raised($"{pick.Name}, most while it moves", level, moving);
+        var least = new Figure<Mass>(study is null ? null : Mass.FromKilograms(study.Moving.Hoists[index].Least.Level / Gravity), weight.RestsOn, Reason.Derived.It);
+        return new PickPlan(
+            pick,
+            pick.Pick.Along.Is(out var along) ? truss.At(along.Meters) : null,
+            level,
+            atRest,
+            rest?.Case.Name ?? "",
+            whileMoving,
+            moving?.Case.Name ?? "",
+            least,
+            BoundOf(pick, weight, centre),
+            parts.OnHoist(pick, whileMoving),
+            parts.RatingOf(pick),
+            parts.OnPoint(pick, atRest),
+            parts.OnPointMoving(pick, whileMoving));
+    }
+
+    // Each load times the share of it that comes here; the shares are those of each load alone on the chains that pull.
+    private Figure<Mass> LevelOf(PlacedPick pick, int index, LiftStudy study)
+    {
+        var state = study.Level.Hoists[index].Most.Case.IsSoft ? study.Soft! : study.Rigid;
+        return Sum.Of($"{pick.Name}, carries, {state.Case.Name}", "R = Σ Wⱼ · cⱼ", Statics.ShearFlexibleBeam)
+            .PutAll("Wⱼ", loads.Select(load => load.Weight))
+            .PutAll("cⱼ", new LoadShares(study.Hung, state).Of(index, loads).Select(share => new Figure<double>(share, Doubts.None, Reason.Derived.It)))
+            .Gives((weights, shares) => Mass.FromKilograms(weights.Values.Zip(shares.Values, (one, share) => one.Kilograms * share).Sum()));
+    }
+
+    private static Figure<Mass> Raised(string name, Figure<Mass> level, HoistExtreme? most) =>
+        Sum.Of(most is null ? name : $"{name}, {most.Case.Name}", "R = R₀ + ΔR", Statics.ShearFlexibleBeam)
+            .Put("R₀", level)
+            .Put("ΔR", new Figure<Mass>(most is null || level.Value is null ? null : Mass.FromKilograms((most.Level / Gravity) - level.Value.Value.Kilograms), Doubts.None, Reason.Derived.It))
+            .Gives((flat, more) => flat + more);
+
+    // No stiffness enters it. The far one is the outermost pick beyond the centre of gravity.
+    private Figure<Mass> BoundOf(PlacedPick pick, Figure<Mass> weight, Figure<Length> centre)
+    {
+        var places = truss.Picks.Where(one => one.Pick.Along.IsKnown).Select(one => one.Pick.Along.Value.Meters).ToList();
+        if (!pick.Pick.Along.Is(out var own) || centre.Value is not { } middle || places.Count != truss.Picks.Count)
+        {
+            return Unknown with { RestsOn = weight.RestsOn };
+        }
+
+        var far = own.Meters < middle.Meters ? places[^1] : places[0];
+        var isUnder = far == own.Meters || own.Meters == middle.Meters;
+        return isUnder || Math.Abs(far - middle.Meters) >= Math.Abs(far - own.Meters)
+            ? Sum.Of($"{pick.Name}, most however uneven", "R = W", Statics.Equilibrium).Put("W", weight).Gives(all => all)
+            : Sum.Of($"{pick.Name}, most however uneven", "R = W · |xf − x| / |xf − xᵢ|", Statics.Equilibrium)
+                .Put("W", weight)
+                .Put("xf", Of(far))
+                .Put("x", centre)
+                .Put("xᵢ", Of(own.Meters))
+                .Gives((all, end, at, here) => all * (Math.Abs(end.Meters - at.Meters) / Math.Abs(end.Meters - here.Meters)));
+    }
+
+    private static Figure<Length> Of(double metres) => new(Length.FromMeters(metres), Doubts.None, Reason.Derived.It);
+}

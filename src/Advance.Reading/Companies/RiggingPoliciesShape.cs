@@ -1,0 +1,40 @@
+using Advance.Domain.Companies;
+using Advance.Reading.Phrases;
+using Advance.Reading.Shapes;
+using UnitsNet;
+
+namespace Advance.Reading.Companies;
+
+/// <summary>How a company reckons what hangs.</summary>
+internal static class RiggingPoliciesShape
+{
+    public static readonly RecordShape<RiggingPolicies> It = new("rigging-policies", "How what hangs is reckoned.", keys =>
+    {
+        var standard = RiggingPolicies.Default;
+        var dynamic = keys.Defaulted("dynamic-factor", Written.Percentage, Ratio.FromPercent(standard.DynamicFactor * 100), "What is reckoned with while it moves, of what hangs.", "125 %");
+        var uneven = keys.Defaulted("uneven", Written.Length, standard.Uneven, "How far a hook may be off level at rest, or half a link where that is more.", "10 mm");
+        var lag = keys.Defaulted("start-lag", Written.Duration, standard.StartLag, "How much later one hoist may start than another.", "0.25 s");
+        var spread = PolicyKeys.Percent(keys, "speed-spread", standard.SpeedSpread, "How much faster one hoist may run than another.");
+        var every = keys.Defaulted("level-every", Written.Length, standard.LevelEvery, "After how much travel hoists are levelled again.", "2 m");
+        var speed = keys.Defaulted("hoist-speed", Written.As(Quantities.Speed), standard.HoistSpeed, "Of a hoist whose speed nobody says.", "4 m/min");
+        var use = PolicyKeys.Percent(keys, "rigging-use", standard.Use, "A part that bears more of its rating is a concern.");
+        var angle = keys.Defaulted("bridle-angle", Written.Angle, standard.BridleAngle, "Between two legs of a bridle, beyond which it is a concern.", "90 deg");
+        var used = PolicyKeys.Percent(keys, "used-truss", standard.UsedTruss, "What is left of a maker's figures for new truss.");
+        var reserve = keys.Defaulted("chain-reserve", Written.Length, standard.ChainReserve, "How much chain stays on a hoist beyond its lift.", "1 m");
+        var least = PolicyKeys.Percent(keys, "least-pick", standard.LeastPick, "A pick that carries less of what it carries level is nearly slack.");
+        return row => new RiggingPolicies
+        {
+            DynamicFactor = dynamic(row).DecimalFractions,
+            Uneven = uneven(row),
+            StartLag = lag(row),
+            SpeedSpread = spread(row),
+            LevelEvery = every(row),
+            HoistSpeed = speed(row),
+            Use = use(row),
+            BridleAngle = angle(row),
+            UsedTruss = used(row),
+            ChainReserve = reserve(row),
+            LeastPick = least(row),
+        };
+    });
+}
