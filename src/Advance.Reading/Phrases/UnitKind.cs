@@ -54,12 +54,6 @@ internal sealed class UnitKind
         cursor.SkipSpaces();
         var at = cursor.At;
         var symbol = Symbol(cursor.Text.AsSpan(at));
-        if (Compound(cursor.Text.AsSpan(at), symbol.Length) is { } longer)
-        {
-            cursor.At += longer.Symbol.Length;
-            return longer;
-        }
-
         if (Find(symbol) is { } unit)
         {
             cursor.At += symbol.Length;
@@ -84,18 +78,6 @@ internal sealed class UnitKind
         }
 
         return text[..length];
-    }
-
-    // A unit of two words, such as kN m.
-    private Unit? Compound(ReadOnlySpan<char> text, int first)
-    {
-        if (first == 0 || first + 1 >= text.Length || text[first] != ' ')
-        {
-            return null;
-        }
-
-        var second = Symbol(text[(first + 1)..]);
-        return second.IsEmpty ? null : Find(text[..(first + 1 + second.Length)]);
     }
 
     private PhraseFault FaultOf(Cursor cursor, int number, int end, int at, string symbol)

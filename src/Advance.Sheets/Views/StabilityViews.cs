@@ -12,7 +12,8 @@ namespace Advance.Sheets.Views;
 /// <summary>Makes the stability sheet.</summary>
 internal sealed class StabilityViews
 {
-    private static readonly string[] Rules = ["stack", "site"];
+    private const string Engineer = "site/needs-engineer";
+
     private static readonly Cell NotTold = new("not told") { Verdict = Verdict.CannotBeJudged };
 
     private readonly Plan plan;
@@ -43,7 +44,7 @@ internal sealed class StabilityViews
         return new StabilityView(
             [.. facts.Site()],
             IsInWind,
-            FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, Rules)),
+            FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "stack") || finding.Rule == Engineer),
             [.. standing.Items.Where(item => item.Limit is not null).OrderBy(item => item.Limit!.Value?.MetersPerSecond ?? 0).ThenBy(item => item.Address).Select(LevelOf).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(level => level.Name.Text)) })],
             [.. lowered.OrderBy(row => row.From is { IsKnown: true } from ? from.Value.MetersPerSecond : 0).Select(ClothOf)],
             [.. standing.Items.Select(ItemOf).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(item => item.Name)).Text })])
