@@ -57,7 +57,7 @@ internal sealed class Composer
 
     // Many sheets of one kind in a row are one line: from the first to the last.
     private static IEnumerable<DaySheetView.ContentsLine> Contents(IReadOnlyList<MarkedUpSheet> sheets) => sheets.Count > MostNamed
-        ? [new DaySheetView.ContentsLine(sheets[0].Id, $"{sheets[0].Title} to {sheets[^1].Title}", sheets[0].For)]
+        ? [new DaySheetView.ContentsLine(sheets[0].Id, sheets[0].Title == sheets[^1].Title ? sheets[0].Title : $"{sheets[0].Title} to {sheets[^1].Title}", sheets[0].For)]
         : sheets.Select(sheet => new DaySheetView.ContentsLine(sheet.Id, sheet.Title, sheet.For));
 
     // Views, drawings and what is read are functions of the plan, which nobody changes; they stay in the order of the list.

@@ -52,7 +52,7 @@ public sealed class Speech
         ElectricResistance resistance => Scaled(resistance.Ohms, "Ω", "mΩ"),
         Force force => Numbers.Plain(force.Kilonewtons, 2) + " kN",
         Pressure pressure => Numbers.Plain(pressure.KilonewtonsPerSquareMeter, 2) + " kN/m²",
-        Torque torque => Math.Abs(torque.NewtonMeters) < 1000 ? Numbers.Plain(torque.NewtonMeters, 0) + " N·m" : Numbers.Plain(torque.KilonewtonMeters, 2) + " kN·m",
+        Torque torque => Math.Abs(torque.NewtonMeters) < 1000 ? Numbers.Plain(torque.NewtonMeters, 0) + " N·m" : Numbers.Plain(torque.KilonewtonMeters, 2) + " kNm",
         Temperature temperature => Numbers.Plain(temperature.DegreesCelsius, 1) + " °C",
         Power power => power.Watts >= 1000 ? Numbers.Plain((double)power.Kilowatts, 2) + " kW" : Numbers.Plain((double)power.Watts, 0) + " W",
         Frequency frequency => frequency.Hertz >= 1000 ? Numbers.Plain(frequency.Kilohertz, 2) + " kHz" : Numbers.Plain(frequency.Hertz, 1) + " Hz",

@@ -14,7 +14,7 @@ internal sealed class TrimAboveRoof : Rule<TrimAboveRoof.Case>
 
     public override string Catches => "A truss is to hang as high as a point that it hangs from, or higher.";
 
-    public override string Why => "It cannot.";
+    public override string Why => "It cannot be lifted there, and everything cut to that height is wrong.";
 
     public override string Cures => "A lower trim.";
 

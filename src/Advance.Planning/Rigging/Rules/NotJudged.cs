@@ -5,7 +5,7 @@ using Advance.Domain.Findings;
 namespace Advance.Planning;
 
 /// <summary><c>rigging/not-judged</c></summary>
-internal sealed class TrussNotJudged : Rule<TrussNotJudged.Case>
+internal sealed class NotJudged : Rule<NotJudged.Case>
 {
     public override string Name => "rigging/not-judged";
 
