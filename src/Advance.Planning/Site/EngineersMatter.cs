@@ -13,22 +13,11 @@ public sealed record EngineersMatter(Address Where, Mark At, string What, string
     /// <summary>Every one in a plan.</summary>
     public static IEnumerable<EngineersMatter> In(Plan plan) => [.. Trusses(plan), .. Stands(plan), .. Screens(plan)];
 
-    private static IEnumerable<EngineersMatter> Trusses(Plan plan)
-    {
-        foreach (var truss in plan.Brief.Gig.Rigging.Trusses)
-        {
-            var at = Address.Of("rigging") / truss.Name;
-            if (truss.Shape.Length > 0)
-            {
-                yield return new EngineersMatter(at, truss.At, truss.Name, truss.Shape == "ground support" ? "a truss that stands on the ground" : $"a truss of shape {truss.Shape}");
-            }
-
-            if (truss.Below is { IsKnown: true, Value: Domain.Gigs.PeopleBelow.Moving })
-            {
-                yield return new EngineersMatter(at / "below", truss.At, truss.Name, "a load that moves over people");
-            }
-        }
-    }
+    // What moves over people is told by a rule of its own.
+    private static IEnumerable<EngineersMatter> Trusses(Plan plan) =>
+        from truss in plan.Brief.Gig.Rigging.Trusses
+        where truss.Shape.Length > 0
+        select new EngineersMatter(Address.Of("rigging") / truss.Name, truss.At, truss.Name, truss.Shape == "ground support" ? "a truss that stands on the ground" : $"a truss of shape {truss.Shape}");
 
     // Truss upright as a stand, in wind.
     private static IEnumerable<EngineersMatter> Stands(Plan plan) => plan.Standing.Site.IsOpenAir != true
