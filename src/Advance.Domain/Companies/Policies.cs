@@ -75,6 +75,9 @@ public sealed record Policies
     /// <summary><c>cables</c>: how long a lead must be, and how leads are put together.</summary>
     public CablePolicies Cables { get; init; } = CablePolicies.Default;
 
+    /// <summary><c>stage-mains</c>: how far what an act plays may stand from the nearest box or strip, so that one lead reaches.</summary>
+    public Length StageMains { get; init; } = Length.FromMeters(8);
+
     /// <summary><c>edge-height</c>: from what height on an edge of a stage wants a rail.</summary>
     public Length EdgeHeight { get; init; } = Length.FromMeters(0.38);
 

@@ -32,6 +32,7 @@ internal static class PoliciesShape
         var dropLighting = Percent(keys, "drop-lighting", Policies.Default.DropLighting, "Voltage drop allowed up to lights.");
         var dropOther = Percent(keys, "drop-other", Policies.Default.DropOther, "Voltage drop allowed up to everything else.");
         var cables = keys.Defaulted("cables", CablePoliciesShape.It, Policies.Default.Cables, "How long leads must be, and how they are put together.", "common practice");
+        var stageMains = keys.Defaulted("stage-mains", Written.Length, Policies.Default.StageMains, "How far what an act plays may stand from the nearest box or strip.", "8 m");
         var edgeHeight = keys.Defaulted("edge-height", Written.Length, Policies.Default.EdgeHeight, "From what height on an edge of a stage wants a rail.", "0.38 m");
         var rigging = keys.Defaulted("rigging", RiggingPoliciesShape.It, RiggingPolicies.Default, "How what hangs is reckoned.", "common practice");
         var strap = keys.Defaulted("stack-strap", StrapLimitShape.It, Policies.Default.StackStrap, "Beyond what a stack that is not joined wants a strap.", "2 boxes, 1.5 m");
@@ -84,6 +85,7 @@ internal static class PoliciesShape
             DropLighting = dropLighting(row).Percent,
             DropOther = dropOther(row).Percent,
             Cables = cables(row),
+            StageMains = stageMains(row),
             EdgeHeight = edgeHeight(row),
             Rigging = rigging(row),
             StackStrap = strap(row),

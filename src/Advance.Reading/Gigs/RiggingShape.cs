@@ -1,6 +1,7 @@
 using Advance.Domain.Gigs;
 using Advance.Reading.Phrases;
 using Advance.Reading.Shapes;
+using UnitsNet;
 
 namespace Advance.Reading.Gigs;
 
@@ -9,7 +10,7 @@ internal static class RiggingShape
 {
     private static readonly RecordShape<Pick> Pick = new("pick", "Where a truss is held.", keys =>
     {
-        var along = keys.Asked("along", Written.Length, "From its stage right end, or from its downstage end.");
+        var along = keys.Needed("along", new GivenShape<Length>(Written.Length), "From its stage right end, or from its downstage end.");
         var hoist = keys.Open("hoist", Written.Name, "The kind of hoist; left out where it hangs dead.");
         var point = keys.Asked("point", Written.Name, "The venue's point, or a bridle.");
         var gear = keys.Any("gear", Written.List(Written.Counted), "What is between truss and point besides the hoist: slings, steels, shackles.");

@@ -11,7 +11,7 @@ internal static class Labour
 
     /// <summary>One for so many begun, and from how many on.</summary>
     public static readonly Phrase<OnePer> OnePer = new(
-        "one-per", "one for so many", $@"1\s+per\s+{Patterns.Whole}(?:\s+over\s+{Patterns.Whole})?", ["1 per 6", "1 per 8 over 3"], ReadOnePer);
+        "one-per", "one for so many", $@"0{{0,8}}1\s+per\s+{Patterns.Whole}(?:\s+over\s+{Patterns.Whole})?", ["1 per 6", "1 per 8 over 3"], ReadOnePer);
 
     private static bool ReadWork(Cursor cursor, out Work value)
     {

@@ -46,7 +46,7 @@ public sealed class CompanyFolderTests : IDisposable
     {
         scratch.Write("company.yaml", "company: Lower Mill\n" + folder);
         return CommandLine.Run(
-            "build", scratch.Write("gig/gig.yaml", "gig: A calm gig\nday: Sat 12 Sep 2026\ncompany: ../company.yaml\n"), "--out", scratch.Path(output), "--format", "html");
+            "build", scratch.Write("gig/gig.yaml", "gig: A calm gig\nclient: The vicar\nday: Sat 12 Sep 2026\ncompany: ../company.yaml\n"), "--out", scratch.Path(output), "--format", "html");
     }
 
     private static IEnumerable<string> Headings(string html) => html.Split("<h1").Skip(1).Select(part => part[..part.IndexOf("</h1>", StringComparison.Ordinal)]);

@@ -26,7 +26,7 @@ public sealed class WorkingTextTests
               c = 343 m/s, policy sound-speed
               gives 38.8727 ms; physics of waves, travel (from memory)
               path: p = Σ pᵢ
-                pᵢ = 10 m + 3.33333333 m, counted
+                pᵢ = 10 m + 3.33333333 m, worked out
                 gives 13.3333 m; arithmetic
 
             """,
