@@ -44,6 +44,11 @@ public sealed record PickPlan(
     /// <summary>On paper.</summary>
     public string Name => Placed.Name;
 
+    /// <summary>How long slings, steels and shackles are one after the other, as far as anybody knows.</summary>
+    public Length GearLength => Placed.Gear.Select(piece => piece.Kind?.Lifting?.Length)
+        .Where(length => length is { IsKnown: true })
+        .Aggregate(Length.Zero, (sum, length) => sum + length!.Value.Value);
+
     /// <summary>Its numbers.</summary>
     internal IEnumerable<Stated> Figures =>
     [

@@ -1,4 +1,5 @@
 using Advance.Domain.Figures;
+using Advance.Domain.Venues;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -12,6 +13,9 @@ namespace Advance.Planning;
 public sealed record RiggingPlan(
     IReadOnlyList<TrussPlan> Trusses, IReadOnlyList<BridlePlan> Bridles, IReadOnlyList<PointPlan> Points, IReadOnlyList<BeamPlan> Beams, Figure<Mass>? Roof)
 {
+    /// <summary>The venue's point that a pick hangs on; null for one on a bridle, and where nobody knows it.</summary>
+    public RoofPoint? PointOf(PickPlan pick) => Points.FirstOrDefault(point => point.Hangs.Contains(pick.Name))?.Point;
+
     /// <summary>Their numbers.</summary>
     public IReadOnlyList<Stated> Figures =>
     [

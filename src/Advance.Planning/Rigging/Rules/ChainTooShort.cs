@@ -24,7 +24,7 @@ internal sealed class ChainTooShort : Rule<ChainTooShort.Case>
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from truss in plan.Rigging.Trusses
         from pick in truss.Picks
-        let point = plan.Rigging.Points.FirstOrDefault(one => one.Hangs.Contains(pick.Name))?.Point
+        let point = plan.Rigging.PointOf(pick)
         where point is not null && point.Height.IsKnown && pick.Placed.Hoist?.Kind?.Hoist?.ChainLength is { IsKnown: true }
         select new Case(pick, point, plan.Brief.Company.Policies.Rigging.ChainReserve);
 
@@ -36,10 +36,7 @@ internal sealed class ChainTooShort : Rule<ChainTooShort.Case>
         /// <summary>Each fall from the point to the floor, less what slings and steels take, and what stays on the hoist.</summary>
         public Length Needs => NeedsOf(Pick, Point, Reserve);
 
-        private static Length NeedsOf(PickPlan pick, RoofPoint point, Length reserve)
-        {
-            var gear = pick.Placed.Gear.Select(piece => piece.Kind?.Lifting?.Length).Where(length => length is { IsKnown: true }).Aggregate(Length.Zero, (sum, length) => sum + length!.Value.Value);
-            return (pick.Placed.Hoist!.Kind!.Hoist!.Falls * (point.Height.Value - gear)) + reserve;
-        }
+        private static Length NeedsOf(PickPlan pick, RoofPoint point, Length reserve) =>
+            (pick.Placed.Hoist!.Kind!.Hoist!.Falls * (point.Height.Value - pick.GearLength)) + reserve;
     }
 }

@@ -24,7 +24,7 @@ internal sealed class NoHeadroom : Rule<NoHeadroom.Case>
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from truss in plan.Rigging.Trusses
         from pick in truss.Picks
-        let point = plan.Rigging.Points.FirstOrDefault(one => one.Hangs.Contains(pick.Name))?.Point
+        let point = plan.Rigging.PointOf(pick)
         where point is not null && point.Height.IsKnown && truss.Placed.Trim.Value is { } trim && trim < point.Height.Value && pick.Placed.Hoist?.Kind?.Hoist?.Headroom is { IsKnown: true }
         select new Case(truss, pick, point);
 
@@ -42,8 +42,6 @@ internal sealed class NoHeadroom : Rule<NoHeadroom.Case>
         private static Length RoomOf(TrussPlan truss, RoofPoint point) =>
             point.Height.Value - truss.Placed.Trim.Value!.Value - (truss.Placed.Kind?.Size is { IsKnown: true, Value.Height: { } high } ? high : Length.Zero);
 
-        private static Length TakesOf(PickPlan pick) => pick.Placed.Gear.Select(piece => piece.Kind?.Lifting?.Length)
-            .Where(length => length is { IsKnown: true })
-            .Aggregate(pick.Placed.Hoist!.Kind!.Hoist!.Headroom!.Value.Value, (sum, length) => sum + length!.Value.Value);
+        private static Length TakesOf(PickPlan pick) => pick.Placed.Hoist!.Kind!.Hoist!.Headroom!.Value.Value + pick.GearLength;
     }
 }

@@ -23,7 +23,7 @@ internal sealed class TrimAboveRoof : Rule<TrimAboveRoof.Case>
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from truss in plan.Rigging.Trusses
         from pick in truss.Picks
-        let point = plan.Rigging.Points.FirstOrDefault(one => one.Hangs.Contains(pick.Name))?.Point
+        let point = plan.Rigging.PointOf(pick)
         where point is not null && point.Height.IsKnown && truss.Placed.Trim.Value is not null
         select new Case(truss, pick, point);
 
