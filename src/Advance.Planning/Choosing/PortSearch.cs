@@ -86,7 +86,7 @@ internal sealed class PortSearch
     {
         if (aim == PortAim.Moved)
         {
-            Try(left, model => model.Minimise(aim));
+            Improve(aim, left);
             return;
         }
 
@@ -96,14 +96,21 @@ internal sealed class PortSearch
         {
             if (Costs[(int)aim] > prices.Least)
             {
-                Try(prices.Within(most), model => model.Minimise(aim));
+                Improve(aim, prices.Within(most));
             }
         }
 
         prices.Within(Costs[(int)aim]).CopyTo(left, 0);
     }
 
-    private void Try(IReadOnlyList<List<PortOption>> options, Func<PortModel, PortModel> aim) => Chosen = aim(new PortModel(problem, options, limits)).Solve(Chosen) ?? Chosen;
+    // The best choice of some of the options may cost more than the one that is there.
+    private void Improve(PortAim aim, IReadOnlyList<List<PortOption>> options)
+    {
+        if (new PortModel(problem, options, limits).Minimise(aim).Solve(Chosen) is { } found && problem.Weigh(found)[(int)aim] < Costs[(int)aim])
+        {
+            Chosen = found;
+        }
+    }
 
     private long Cheapest(PortAim aim) => left.Sum(options => options.Min(option => option.Cost(aim)));
 
@@ -146,7 +153,7 @@ internal sealed class PortSearch
             var units = Chosen[unit].Start == left[unit][0].Start ? [unit] : Next(unit);
             if (units.Count > 1 || Chosen[unit].Start != left[unit][0].Start)
             {
-                Try(left, model => model.MinimiseOrder(units));
+                Chosen = new PortModel(problem, left, limits).MinimiseOrder(units).Solve(Chosen) ?? Chosen;
             }
 
             foreach (var settled in units)

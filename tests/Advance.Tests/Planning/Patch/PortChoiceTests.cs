@@ -69,6 +69,22 @@ public sealed class PortChoiceTests
         Assert.Equal("1/1/first SB1 in 1, 1/2/0 SB1 in 4", Say(PortChoice.Of(found.Wishes, found.Field)));
     }
 
+    [Fact]
+    public void A_choice_is_not_given_up_for_the_best_of_a_few_options()
+    {
+        var found = PortCase.Of(
+            7,
+            Ports,
+            [
+                new(2, 2, 2, 2, 0, 0, 48, 0, false), new(0, 5, 1, 1, 10, 0, 0, 25, false), new(2, 8, 2, 3, 1, 4, 20, 6, false),
+                new(1, 11, 1, 2, 6, 0, 46, 0, false), new(2, 5, 1, 3, 0, 0, 20, 13, false),
+            ],
+            reserved: [1, 5],
+            unbalanced: []);
+        var trial = found.Trial();
+        Assert.Equal(trial.Best(), trial.Weigh(PortChoice.Of(found.Wishes, found.Field)));
+    }
+
     private static bool IsNext(IReadOnlyDictionary<Address, Port> ports, PortLine one, PortLine next) =>
         !ports.TryGetValue(one.Address, out var port) || !ports.TryGetValue(next.Address, out var other)
         || (port.Device == other.Device && port.Number + 1 == other.Number);
