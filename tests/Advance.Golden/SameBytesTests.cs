@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Security.Cryptography;
 using Advance.Planning;
 using Advance.Reading;
@@ -11,11 +10,6 @@ namespace Advance.Golden;
 /// <summary>The same input gives the same bytes, whoever runs it, where and when.</summary>
 public sealed class SameBytesTests
 {
-    private static readonly string Built = Path.Combine(AppContext.BaseDirectory, "advance.dll");
-
-    // The gate publishes the program and names it here; elsewhere the program as it was built does.
-    private static readonly string? Published = Environment.GetEnvironmentVariable("ADVANCE_PROGRAM");
-
     [Fact]
     public void Two_processes_in_other_surroundings_write_the_same_package()
     {
@@ -49,23 +43,10 @@ public sealed class SameBytesTests
 
     private static SortedDictionary<string, string> Run(string output, string folder, (string Name, string Value)[] surroundings)
     {
-        var gig = Repository.Path("sample-gigs", "harvest-supper");
-        var start = new ProcessStartInfo(Published ?? "dotnet", [.. Published is null ? [Built] : Array.Empty<string>(), "build", gig, "--out", output])
-        {
-            WorkingDirectory = folder,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        foreach (var (name, value) in surroundings)
-        {
-            start.Environment[name] = value;
-        }
-
-        using var process = Process.Start(start)!;
-        var said = process.StandardOutput.ReadToEnd() + process.StandardError.ReadToEnd();
-        process.WaitForExit();
-        Assert.True(process.ExitCode == 0, said);
-        return new(Directory.GetFiles(output).ToDictionary(file => Path.GetFileName(file), file => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file)))), StringComparer.Ordinal);
+        var run = (ProgramRun.Published ?? ProgramRun.Built) with { Folder = folder, Surroundings = surroundings };
+        var (exitCode, said) = run.Say("build", Repository.Path("sample-gigs", "harvest-supper"), "--out", output);
+        Assert.True(exitCode == 0, said);
+        return ProgramRun.Hashes(output);
     }
 
     private sealed class BackwardsDoor(IFileDoor files) : IFileDoor

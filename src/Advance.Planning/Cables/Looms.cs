@@ -28,7 +28,7 @@ internal static class Looms
 
     private static void Bundle(IReadOnlyList<RunSketch> runs, CablePolicies policies, Dictionary<Address, string> looms)
     {
-        var beside = runs.Select((run, index) => Enumerable.Range(0, runs.Count).Where(other => other != index && Share(run.Route!, runs[other].Route!) * 100 >= policies.LoomShare).ToList()).ToList();
+        var beside = runs.Select((run, index) => Enumerable.Range(0, runs.Count).Where(other => other != index && LieTogether(run.Route!, runs[other].Route!, policies.LoomShare)).ToList()).ToList();
         var free = Enumerable.Range(0, runs.Count).ToHashSet();
         while (free.Count > 0)
         {
@@ -46,6 +46,10 @@ internal static class Looms
             }
         }
     }
+
+    // Most pairs differ too much in length for more than the shorter of both to be shared.
+    private static bool LieTogether(Route one, Route other, double share) =>
+        Math.Min(one.Path.Meters, other.Path.Meters) * 100 >= share * Math.Max(one.Path.Meters, other.Path.Meters) && Share(one, other) * 100 >= share;
 
     // Of the longer of both, so that both share it.
     private static double Share(Route one, Route other) =>

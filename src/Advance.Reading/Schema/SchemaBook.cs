@@ -80,13 +80,13 @@ internal sealed class SchemaBook
         {
             if (Regex.IsMatch(example, pattern, RegexOptions.None, TimeSpan.FromSeconds(1)))
             {
-                types.Add(type);
+                types.Add((JsonNode)type);
             }
         }
 
         if (tbc == Tbc.OrNothing)
         {
-            types.Add("null");
+            types.Add((JsonNode)"null");
         }
 
         return types;

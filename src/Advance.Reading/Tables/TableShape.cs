@@ -39,7 +39,7 @@ internal sealed class TableShape<T>(RecordShape<T> row, string? name = null) : S
         var choices = new JsonArray(TableText.Schema(), new JsonObject { ["type"] = "array", ["items"] = book.Record(row, name) });
         if (name is not null)
         {
-            choices.Add(byName.Schema(book, Tbc.AfterValue));
+            choices.Add((JsonNode)byName.Schema(book, Tbc.AfterValue));
         }
 
         return book.Open(tbc, new() { ["anyOf"] = choices });
