@@ -40,4 +40,10 @@ public sealed record RiggingPolicies
 
     /// <summary>A pick that carries less of what it carries level, in per cent, is nearly slack.</summary>
     public double LeastPick { get; init; } = 10;
+
+    /// <summary>How far a chain may be off plumb.</summary>
+    public Angle OffPlumb { get; init; } = Angle.FromDegrees(3);
+
+    /// <summary>How far a hang may tilt other than it is to.</summary>
+    public Angle TiltTolerance { get; init; } = Angle.FromDegrees(1);
 }

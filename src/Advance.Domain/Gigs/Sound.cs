@@ -19,6 +19,12 @@ public sealed record Sound(
     /// <summary>What drives passive boxes.</summary>
     public IReadOnlyList<Device> Amplifiers { get; init; } = [];
 
+    /// <summary>Loudspeakers flown under a frame.</summary>
+    public IReadOnlyList<Stack> Hangs { get; init; } = [];
+
+    /// <summary>Every stack and every hang, in this order.</summary>
+    public IEnumerable<Stack> Piles => [.. Stacks, .. Hangs];
+
     /// <summary>Every desk, stage box, processor and amplifier, in this order.</summary>
     public IEnumerable<Device> Devices => [.. Consoles, .. StageBoxes, .. Processors, .. Amplifiers];
 }

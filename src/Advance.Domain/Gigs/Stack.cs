@@ -4,12 +4,12 @@ using UnitsNet;
 
 namespace Advance.Domain.Gigs;
 
-/// <summary>Boxes standing on each other from the floor up; <c>sides</c> makes a mirrored pair of them.</summary>
+/// <summary>Boxes standing on each other from the floor up, or flown from the top down; <c>sides</c> makes a mirrored pair of them.</summary>
 /// <param name="Name">Its key.</param>
 /// <param name="Sides">Null for one stack that stands where its place says.</param>
 /// <param name="Place">Of each stack.</param>
 /// <param name="Aim">Null means as the company says.</param>
-/// <param name="FromFloorUp">The boxes, lowest first.</param>
+/// <param name="Boxes">As written: from the floor up, lowest first; of a hang its frame first, then from the top down.</param>
 /// <param name="FedBy">One port a side, in the order of the sides; one port alone feeds both.</param>
 /// <param name="Crossover">Where and at what frequency it is crossed, as written; null where not said.</param>
 /// <param name="At">Where it was written.</param>
@@ -18,11 +18,14 @@ public sealed record Stack(
     Sides? Sides,
     Given<Place> Place,
     Given<Aim>? Aim,
-    IReadOnlyList<CountedItem> FromFloorUp,
+    IReadOnlyList<CountedItem> Boxes,
     Given<PortRange>? FedBy,
     Given<Crossover>? Crossover,
     Mark At)
 {
+    /// <summary>How it is flown; null for what stands on the floor.</summary>
+    public Flown? Flown { get; init; }
+
     /// <summary>What drives its tops where they have outputs of their own, like <see cref="FedBy"/>; null where they are linked from the subs.</summary>
     public Given<PortRange>? TopsFedBy { get; init; }
 

@@ -91,6 +91,9 @@ public sealed record Kind
     /// <summary>Of a part that bears, its own facts.</summary>
     public LiftingGear? Lifting { get; init; }
 
+    /// <summary>A flying frame's own facts.</summary>
+    public FlyingFrame? FlyingFrame { get; init; }
+
     /// <summary>A cable's own facts.</summary>
     public Cable? Cable { get; init; }
 

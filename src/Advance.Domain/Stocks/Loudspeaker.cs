@@ -32,6 +32,9 @@ public sealed record Loudspeaker(
     /// <summary>Whether it can be set as the rear-facing box of a pair: its polarity reversed, with the delay that its range allows.</summary>
     public bool MayFaceRear { get; init; }
 
+    /// <summary>How it hangs; null where nobody says.</summary>
+    public Flying? Flying { get; init; }
+
     /// <summary>The filters that a box or processor can set; empty where the stock does not say.</summary>
     public IReadOnlyList<Filter> Filters { get; init; } = [];
 

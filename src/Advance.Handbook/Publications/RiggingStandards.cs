@@ -29,6 +29,9 @@ public static class RiggingStandards
     /// <summary>Truss: what its maker allows, moment and shear apart and together, and what wear leaves.</summary>
     public static readonly Publication Truss = new("EN 17115, ANSI E1.2", "", "truss", Standing.FromMemory);
 
+    /// <summary>Loudspeakers overhead: what their maker says of number, angle and fixing.</summary>
+    public static readonly Publication Enclosures = new("ANSI E1.8, maker's manual", "", "loudspeaker enclosures for overhead suspension", Standing.FromMemory);
+
     /// <summary>Lifting over people: hoists, use cases, load measurement on more than two chains.</summary>
     public static readonly Publication EventRigging = new("EN 17206, igvw SQP2", "2020", "hoists and loads overhead", Standing.Read);
 }

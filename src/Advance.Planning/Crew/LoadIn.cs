@@ -202,7 +202,7 @@ internal sealed class LoadIn
     private void Check(IReadOnlyList<Address> powered)
     {
         var ready = tasks.Where(task => task.Job is Job.Stacks or Job.Desks or Job.Inputs).Select(task => task.Address).ToList();
-        var boxes = Figure.Count(sound.Stacks.Sum(stack => stack.Boxes.Count));
+        var boxes = Figure.Count(sound.Piles.Sum(stack => stack.Boxes.Count));
         if (boxes.Value > 0)
         {
             var work = Labour.Together([Labour.For(Figure.Count(1), "drive-check", Times.DriveCheck), Labour.For(boxes, "drive-check-box", Times.DriveCheckBox)]);

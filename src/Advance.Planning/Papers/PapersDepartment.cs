@@ -72,6 +72,7 @@ public static class PapersDepartment
         [
             plan.Stage.Stages.Count > 0 ? "a stage is built" : "",
             plan.Sound.Stacks.Count > 0 ? "boxes are stacked" : "",
+            plan.Sound.Hangs.Count > 0 ? "loudspeakers are flown" : "",
             plan.Lighting.Fixtures.Count > 0 ? "fixtures hang overhead" : "",
             plan.Power.Distributions.Count > 0 ? "temporary mains" : "",
         ];

@@ -48,7 +48,7 @@ internal sealed class PatchBoxes
     public IReadOnlySet<Port> Reserved(PortKind kind)
     {
         var linked = sound.Links.SelectMany(link => new[] { link.From.Port, link.To.Port });
-        var fed = sound.Stacks.Select(stack => stack.FedBy).OfType<Port>();
+        var fed = sound.Piles.Select(stack => stack.FedBy).OfType<Port>();
         var boxed = gig.Sound.StageBoxes.SelectMany(box => box.To is { } to && to.Is(out var ports) ? PortsIn(ports) : []);
         return linked.Concat(fed).Concat(boxed).Where(port => port.Kind == kind && port.Number is not null && Find(port.Device) is not null).ToHashSet();
     }

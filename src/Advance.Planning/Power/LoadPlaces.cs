@@ -2,6 +2,7 @@ using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Places;
+using Advance.Domain.Stocks;
 
 namespace Advance.Planning;
 
@@ -20,12 +21,17 @@ internal sealed class LoadPlaces
     }
 
     /// <summary>Goes through a gig.</summary>
-    public static LoadPlaces Of(Gig gig, Ground ground)
+    public static LoadPlaces Of(Gig gig, Stock stock, Ground ground)
     {
         var found = new LoadPlaces();
         foreach (var name in gig.Sound.Stacks.SelectMany(stack => Mirrored.Each(stack.Name, stack.Sides)).Select(one => one.Name))
         {
             found.places[Address.Of("sound") / name] = new LoadPlace(PowerUse.Loudspeaker);
+        }
+
+        foreach (var hang in gig.Sound.Hangs)
+        {
+            found.PlaceHang(hang, stock, ground);
         }
 
         foreach (var act in gig.Acts)
@@ -55,6 +61,18 @@ internal sealed class LoadPlaces
         }
 
         return new LoadPlace(PowerUse.Other);
+    }
+
+    private void PlaceHang(Stack hang, Stock stock, Ground ground)
+    {
+        foreach (var one in Mirrored.Each(hang.Name, hang.Sides))
+        {
+            var heights = HangHeights.Of(hang, HangItems.Of(hang, stock).Boxes.Select(box => stock.Find(box.Item)), ground, ground.Find(hang.Place, one.Side));
+            for (var position = 1; position <= heights.Count; position++)
+            {
+                places[Address.Of("sound") / one.Name / position] = new LoadPlace(PowerUse.Loudspeaker, Height: heights[position - 1]) { RestsOn = HangHeights.RestsOn(hang) };
+            }
+        }
     }
 
     private static string Whole(string text) => text.LastIndexOf('/') is var at and > 0 ? text[..at] : "";

@@ -4,7 +4,7 @@ using Advance.Domain.Gigs;
 namespace Advance.Planning;
 
 /// <summary>
-/// Puts together what hangs on one outlet: the boxes of a stack, linked from the floor up, and the fixtures of one position, in order; all
+/// Puts together what hangs on one outlet: the boxes of a stack, linked from the floor up, of a hang from the top down, and the fixtures of one position, in order; all
 /// else by itself. Common practice, no source: a small stack runs off one circuit. A circuit fixed by hand that names several things links
 /// those too.
 /// </summary>
@@ -32,10 +32,10 @@ internal static class PowerChains
     private static Dictionary<Address, (string Name, Address Address)> Groups(Gig gig)
     {
         var groups = new Dictionary<Address, (string Name, Address Address)>();
-        foreach (var (stack, name) in gig.Sound.Stacks.SelectMany(stack => Mirrored.Each(stack.Name, stack.Sides).Select(one => (stack, one.Name))))
+        foreach (var (stack, name) in gig.Sound.Piles.SelectMany(stack => Mirrored.Each(stack.Name, stack.Sides).Select(one => (stack, one.Name))))
         {
             var address = Address.Of("sound") / name;
-            for (var position = 1; position <= stack.FromFloorUp.Sum(counted => counted.Count); position++)
+            for (var position = 1; position <= stack.Boxes.Sum(counted => counted.Count); position++)
             {
                 groups[address / position] = (name, address);
             }

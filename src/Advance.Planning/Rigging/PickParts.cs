@@ -9,8 +9,8 @@ using UnitsNet;
 
 namespace Advance.Planning;
 
-/// <summary>What holds a truss at its picks: how stiff, how heavy, how much it bears.</summary>
-internal sealed class PickParts(Brief brief, PlacedTruss truss)
+/// <summary>What holds a truss or a hang at its picks: how stiff, how heavy, how much it bears.</summary>
+internal sealed class PickParts(Brief brief, string name, IReadOnlyList<PlacedPick> picks, Given<PeopleBelow>? below)
 {
     private static readonly Figure<Mass> Unknown = new(null, Doubts.None, Reason.Derived.It);
 
@@ -22,17 +22,17 @@ internal sealed class PickParts(Brief brief, PlacedTruss truss)
     /// <summary>How far a hook may be off level at rest: as the company says, or half a link where that is more.</summary>
     public Length Uneven => Hoists.Select(hoist => hoist.Link).Where(link => link is { IsKnown: true }).Select(link => link!.Value.Value / 2).Append(Policies.Uneven).Max();
 
-    private IEnumerable<Hoist> Hoists => truss.Picks.Select(pick => pick.Hoist?.Kind?.Hoist).OfType<Hoist>();
+    private IEnumerable<Hoist> Hoists => picks.Select(pick => pick.Hoist?.Kind?.Hoist).OfType<Hoist>();
 
     /// <summary>While it moves: one starts later, and runs at another speed until they are levelled again. What hangs dead does not move.</summary>
     public Figure<Length> UnevenMoving()
     {
         var speed = Hoists.Select(hoist => hoist.Speed is { IsKnown: true } said ? said.Value : Policies.HoistSpeed).DefaultIfEmpty(Speed.Zero).Max();
-        var drift = Sum.Of($"{truss.Name}, how far its hoists part", "d = e · s / 100", Publication.CommonPractice)
+        var drift = Sum.Of($"{name}, how far its hoists part", "d = e · s / 100", Publication.CommonPractice)
             .Put("e", Figure.Policy("speed-spread", Policies.SpeedSpread))
-            .Put("s", Figure.Policy("level-every", truss.Picks.Any(pick => pick.Hoist is not null) ? Policies.LevelEvery : Length.Zero))
+            .Put("s", Figure.Policy("level-every", picks.Any(pick => pick.Hoist is not null) ? Policies.LevelEvery : Length.Zero))
             .Gives((share, travel) => travel * (share / 100));
-        return Sum.Of($"{truss.Name}, how uneven while it moves", "δ = δ₀ + v · t + d", Publication.CommonPractice)
+        return Sum.Of($"{name}, how uneven while it moves", "δ = δ₀ + v · t + d", Publication.CommonPractice)
             .Put("δ₀", Figure.Policy("uneven", Uneven))
             .Put("v", new Figure<Speed>(speed, Doubts.None, Reason.Derived.It))
             .Put("t", Figure.Policy("start-lag", Policies.StartLag))
@@ -72,11 +72,11 @@ internal sealed class PickParts(Brief brief, PlacedTruss truss)
 
     /// <summary>What the hoist may bear while it moves, by who is below then; what hangs dead has none to ask.</summary>
     public Figure<Mass> RatingOf(PlacedPick pick) => pick.Hoist?.Kind?.Hoist is not { } hoist ? Unknown
-        : truss.Truss.Below is { IsKnown: true, Value: PeopleBelow.Moving } ? Of(hoist.Moves) : Figure.From(hoist.Lifts);
+        : below is { IsKnown: true, Value: PeopleBelow.Moving } ? Of(hoist.Moves) : Figure.From(hoist.Lifts);
 
     /// <summary>What it may bear at rest. Where nobody says that the area is clear, somebody is below.</summary>
     public Figure<Mass> RatingAtRestOf(PlacedPick pick) => pick.Hoist?.Kind?.Hoist is not { } hoist ? Unknown
-        : truss.Truss.Below is { IsKnown: true, Value: PeopleBelow.Never } ? Figure.From(hoist.Lifts) : Of(hoist.Holds);
+        : below is { IsKnown: true, Value: PeopleBelow.Never } ? Figure.From(hoist.Lifts) : Of(hoist.Holds);
 
     /// <summary>The most that a pick may carry, kg, so that hoist and point bear it; null where either is unknown.</summary>
     public double? Most(PlacedPick pick)

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Advance.Planning;
 
-/// <summary>Where a truss is held, and what that carries.</summary>
+/// <summary>Where a truss or a hang is held, and what that carries.</summary>
 /// <param name="Placed">Where, and by what.</param>
 /// <param name="Spot">Seen from above; null where nobody knows.</param>
 /// <param name="Level">All level: the harder of stiff and soft.</param>

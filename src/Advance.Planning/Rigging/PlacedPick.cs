@@ -3,7 +3,7 @@ using Advance.Domain.Gigs;
 
 namespace Advance.Planning;
 
-/// <summary>Where a truss is held, with what holds it.</summary>
+/// <summary>Where a truss or a hang is held, with what holds it.</summary>
 /// <param name="Address">Its name in the plan.</param>
 /// <param name="Name">On paper: <c>T1-2</c>, counted along the truss.</param>
 /// <param name="Pick">As written.</param>

@@ -4,4 +4,8 @@ namespace Advance.Planning;
 /// <param name="Pieces">What it takes.</param>
 /// <param name="Things">What is drawn.</param>
 /// <param name="Trusses">In the order written.</param>
-public sealed record RiggingPlacement(IReadOnlyList<Piece> Pieces, IReadOnlyList<Placed> Things, IReadOnlyList<PlacedTruss> Trusses);
+public sealed record RiggingPlacement(IReadOnlyList<Piece> Pieces, IReadOnlyList<Placed> Things, IReadOnlyList<PlacedTruss> Trusses)
+{
+    /// <summary>Hangs of loudspeakers, each on its side.</summary>
+    public IReadOnlyList<PlacedHang> Hangs { get; init; } = [];
+}

@@ -13,6 +13,12 @@ namespace Advance.Planning;
 public sealed record RiggingPlan(
     IReadOnlyList<TrussPlan> Trusses, IReadOnlyList<BridlePlan> Bridles, IReadOnlyList<PointPlan> Points, IReadOnlyList<BeamPlan> Beams, Figure<Mass>? Roof)
 {
+    /// <summary>Hangs of loudspeakers, each on its side.</summary>
+    public IReadOnlyList<HangPlan> Hangs { get; init; } = [];
+
+    /// <summary>Every pick of every truss and every hang.</summary>
+    public IReadOnlyList<PickPlan> Picks => field ??= [.. Trusses.SelectMany(truss => truss.Picks), .. Hangs.SelectMany(hang => hang.Picks).Select(pick => pick.Pick)];
+
     /// <summary>The venue's point that a pick hangs on; null for one on a bridle, and where nobody knows it.</summary>
     public RoofPoint? PointOf(PickPlan pick) => Points.FirstOrDefault(point => point.Hangs.Contains(pick.Name))?.Point;
 
@@ -20,6 +26,7 @@ public sealed record RiggingPlan(
     public IReadOnlyList<Stated> Figures =>
     [
         .. Trusses.SelectMany(truss => truss.Figures),
+        .. Hangs.SelectMany(hang => hang.Figures),
         .. Bridles.SelectMany(bridle => bridle.Figures),
         .. Points.SelectMany(point => point.Figures),
         .. Beams.SelectMany(beam => beam.Figures),

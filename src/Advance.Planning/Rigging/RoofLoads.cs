@@ -8,7 +8,7 @@ using UnitsNet;
 namespace Advance.Planning;
 
 /// <summary>Adds up what hangs on each point and each beam of the roof.</summary>
-internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<TrussPlan> trusses, IReadOnlyList<BridlePlan> bridles)
+internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<PickPlan> hung, IReadOnlyList<BridlePlan> bridles)
 {
     private static readonly Figure<Mass> None = new(Mass.Zero, Doubts.None, Reason.Derived.It);
 
@@ -27,7 +27,7 @@ internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<TrussP
 
     private PointPlan PointOf(RoofPoint point)
     {
-        var picks = trusses.SelectMany(truss => truss.Picks).Where(pick => pick.Placed.Pick.Point.Is(out var name) && IsIt(name, point)).ToList();
+        var picks = hung.Where(pick => pick.Placed.Pick.Point.Is(out var name) && IsIt(name, point)).ToList();
         var legs = bridles.Where(bridle => bridle.Bridle.Points.Any(name => IsIt(name, point)))
             .Select(bridle => (Bridle: bridle, Leg: bridle.Legs.FirstOrDefault(leg => IsIt(leg.Point, point)))).ToList();
         var rest = BridleStatics.Total($"{point.Name}, at rest", [.. picks.Select(pick => pick.PointAtRest), .. legs.Select(one => one.Leg?.Down ?? None with { Value = null })]);

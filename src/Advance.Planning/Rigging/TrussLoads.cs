@@ -7,16 +7,14 @@ using UnitsNet;
 
 namespace Advance.Planning;
 
-/// <summary>Finds what each truss carries: itself, fixtures with what comes with them, their cables as picked, and its dressing.</summary>
-internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan cables)
+/// <summary>Finds what each truss carries: itself, fixtures with what comes with them, their cables as picked, hangs, and its dressing.</summary>
+internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp leads, IReadOnlyList<HangPlan> hangs)
 {
-    private const string Margin = "weight-margin";
-
     /// <summary>Everything, itself first.</summary>
     public IReadOnlyList<CarriedLoad> Of(PlacedTruss truss)
     {
         var fixtures = lighting.Fixtures.Where(fixture => IsOn(fixture.Position?.Position, truss)).ToList();
-        return [.. Itself(truss), .. fixtures.Select(fixture => Of(fixture, truss)), .. Cables(truss, fixtures), .. Dressing(truss)];
+        return [.. Itself(truss), .. fixtures.Select(fixture => Of(fixture, truss)), .. Cables(truss, fixtures), .. Hung(truss), .. Dressing(truss)];
     }
 
     private bool IsOn(Position? position, PlacedTruss truss) => position is not null && brief.Gig.Rigging.At(position.Place) == truss.Truss;
@@ -34,25 +32,17 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
         return new CarriedLoad(fixture.Name, weight with { RestsOn = weight.RestsOn.With(fixture.RestsOn) }, HowOf(fixture.Piece.Kind), truss.Along(fixture.Spot), null, 0);
     }
 
-    // All of each lead that ends on the truss, spread over it: at most what it can be, since a part of it lies on the floor.
-    private IEnumerable<CarriedLoad> Cables(PlacedTruss truss, IReadOnlyList<FixturePlan> fixtures)
-    {
-        var names = fixtures.Select(fixture => fixture.Name).ToHashSet(StringComparer.Ordinal);
-        var leads = cables.Runs.Where(run => run.Links.Any(link => names.Contains(link.From.Port.Device) || names.Contains(link.To.Port.Device))).SelectMany(run => run.Leads).ToList();
-        if (leads.Count == 0)
-        {
-            yield break;
-        }
+    private IEnumerable<CarriedLoad> Cables(PlacedTruss truss, IReadOnlyList<FixturePlan> fixtures) =>
+        leads.On(truss.Name, fixtures.Select(fixture => fixture.Name).ToHashSet(StringComparer.Ordinal)) is { } ends
+            ? [new CarriedLoad($"{ends.Count} leads that end on it", ends.Weight, null, StartOf(truss), LengthOf(truss), 0)]
+            : [];
 
-        var weight = Sum.Of($"{truss.Name}, leads that end on it", "W = Σ wᵢ", Publication.Arithmetic)
-            .PutAll("wᵢ", leads.Select(WeightOf))
-            .Gives(terms => Mass.FromKilograms(terms.Values.Sum(one => one.Kilograms)));
-        yield return new CarriedLoad($"{leads.Count} leads that end on it", weight with { RestsOn = weight.RestsOn.With(cables.RestsOn) }, null, StartOf(truss), LengthOf(truss), 0);
-    }
-
-    private Figure<Mass> WeightOf(Kind lead) => lead.Cable!.WeightPerLength is { } given
-        ? Sum.Of($"weight of {lead.Id}", "w = m · l", Publication.Arithmetic).Put("m", Figure.From(given)).Put("l", Figure.From(lead.Cable.Length)).Gives((per, length) => Mass.FromKilograms(per.KilogramsPerMeter * length.Meters))
-        : Margined(lead.Id, lead.Weight is { } weight ? Figure.From(weight) : Unknown, lead.Weight?.How ?? Known.Estimated);
+    // What holds a hang weighs with it.
+    private IEnumerable<CarriedLoad> Hung(PlacedTruss truss) =>
+        from hang in hangs
+        from pick in hang.Picks
+        where pick.Pick.Placed.Pick.Point.Is(out var name) && string.Equals(name, truss.Name, StringComparison.OrdinalIgnoreCase)
+        select new CarriedLoad($"hang {pick.Pick.Name}", pick.Pick.PointAtRest, null, truss.Along(pick.Pick.Spot), null, 0);
 
     private IEnumerable<CarriedLoad> Dressing(PlacedTruss truss) => brief.Gig.Rigging.Dressing
         .Where(load => string.Equals(load.Truss, truss.Name, StringComparison.OrdinalIgnoreCase))
@@ -66,7 +56,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
         var how = given?.How ?? Known.Estimated;
         var weight = Sum.Of(load.What, "W = n · w", Publication.Arithmetic)
             .Put("n", new Figure<int>(load.Count, Doubts.Of(load.Item?.Doubt), new Reason.Fixed(load.At)))
-            .Put("w", Margined(load.What, one, how))
+            .Put("w", leads.Margined(load.What, one, how))
             .Gives((count, each) => each * count);
         var isWhole = load.Along is null;
         return new CarriedLoad(
@@ -77,14 +67,6 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, CablePlan c
             isWhole ? LengthOf(truss) : Metres(load.To),
             Metres(load.Offset) ?? 0);
     }
-
-    private Figure<Mass> Margined(string what, Figure<Mass> mass, Known how) =>
-        Sum.Of($"weight of {what}", "w = m · (1 + g / 100)", Publication.CommonPractice)
-            .Put("m", mass)
-            .Put("g", Figure.Policy(Margin, brief.Company.Policies.WeightMargin.On(how)))
-            .Gives((bare, margin) => bare * (1 + (margin / 100)));
-
-    private static Figure<Mass> Unknown => new(null, Doubts.None, Reason.Derived.It);
 
     // What is spread over a truss of unknown length is nobody knows where.
     private static double? StartOf(PlacedTruss truss) => LengthOf(truss) is null ? null : 0;

@@ -27,7 +27,7 @@ internal sealed class TrussStatics
     {
         (this.brief, this.truss, this.loads) = (brief, truss, loads);
         capacity = new TrussCapacity(truss, brief.Company.Policies.Rigging);
-        parts = new PickParts(brief, truss);
+        parts = new PickParts(brief, truss.Name, truss.Picks, truss.Truss.Below);
     }
 
     /// <summary>The truss, worked out.</summary>

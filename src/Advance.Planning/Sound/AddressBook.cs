@@ -80,7 +80,7 @@ internal static class AddressBook
     private static IEnumerable<AddressWish> Wishes(Gig gig, Stock stock, SoundPlan sound) =>
     [
         .. sound.Devices.GroupBy(device => device.Role).SelectMany(group => group.Select((device, index) => Wish(device.Piece, device.Device, FirstOf(group.Key), index))).OfType<AddressWish>(),
-        .. sound.Stacks.SelectMany((stack, index) => stack.Boxes.Select(box => Wish(box.Piece, null, Boxes + (index * EachStack), box.Position - 1))).OfType<AddressWish>(),
+        .. sound.Piles.SelectMany((stack, index) => stack.Boxes.Select(box => Wish(box.Piece, null, Boxes + (index * EachStack), box.Position - 1))).OfType<AddressWish>(),
         .. gig.Lighting.Control is { } desk ? Light(desk, stock) : [],
     ];
 

@@ -12,12 +12,12 @@ public static class DriveDepartment
     /// <summary>Chooses links, settings and addresses.</summary>
     public static DrivePlan Choose(Gig gig, Company company, Stock stock, SoundPlan sound, Choices earlier)
     {
-        var units = new SoundUnits(sound.Devices, sound.Stacks);
+        var units = new SoundUnits(sound.Devices, sound.Piles);
         var outputs = OutputChoice.Of(sound, units, earlier);
         var links = Links(sound, units, outputs).ToList();
         var wiring = new Wiring([.. sound.Links, .. links], units);
         var speed = SoundTravel.Speed(gig, company.Policies);
-        var timings = new Timings(sound.Stacks, speed, company.Policies);
+        var timings = new Timings(sound.Piles, speed, company.Policies);
         var settings = new OutputSettings(wiring, timings, speed, company.Policies);
         var driven = sound.Devices.Where(device => device.Role == SoundRole.Processor).SelectMany(settings.Of).ToList();
         var byPort = driven.DistinctBy(output => output.Port).ToDictionary(output => output.Port);
@@ -26,11 +26,11 @@ public static class DriveDepartment
         var plan = new DrivePlan(links, [], Chosen(outputs, network))
         {
             Outputs = driven,
-            Boxes = [.. sound.Stacks.SelectMany(stack => stack.Boxes.Where(box => box.IsLoudspeaker).Select(box => boxes.Of(stack, box)))],
+            Boxes = [.. sound.Piles.SelectMany(stack => stack.Boxes.Where(box => box.IsLoudspeaker).Select(box => boxes.Of(stack, box)))],
             DevicePaths = [.. sound.Devices.Where(IsDriven).Select(device => PathOf(device, wiring))],
             Loads = [.. AmplifierLoads.Of(sound.Devices, wiring)],
             Units = network,
-            Timings = sound.Stacks.DistinctBy(stack => stack.Address).ToDictionary(stack => stack.Address, timings.Of),
+            Timings = sound.Piles.DistinctBy(stack => stack.Address).ToDictionary(stack => stack.Address, timings.Of),
             SpeedOfSound = speed,
         };
         return plan with { Figures = [.. FiguresOf(plan)] };
@@ -39,10 +39,10 @@ public static class DriveDepartment
     private static IEnumerable<Link> Links(SoundPlan sound, SoundUnits units, IReadOnlyDictionary<Address, Port> outputs)
     {
         var feeds = new WrittenFeeds(units);
-        var first = sound.Stacks.SelectMany(stack => stack.Chains
+        var first = sound.Piles.SelectMany(stack => stack.Chains
             .Where(chain => outputs.ContainsKey(chain.Address))
             .Select(chain => feeds.First(stack, chain, outputs[chain.Address])));
-        return first.Concat(BoxLinks.Of(sound.Stacks, units));
+        return first.Concat(BoxLinks.Of(sound.Piles, units));
     }
 
     private static bool IsDriven(SoundDevice device) => device.Role is SoundRole.Processor or SoundRole.Amplifier;

@@ -11,7 +11,7 @@ internal static class OutputChoice
     {
         var taken = sound.Links.Select(link => link.From.Port).ToHashSet();
         var chosen = new Dictionary<Address, Port>();
-        var open = sound.Stacks.SelectMany(stack => stack.Chains).Where(chain => IsOpen(chain, units)).ToList();
+        var open = sound.Piles.SelectMany(stack => stack.Chains).Where(chain => IsOpen(chain, units)).ToList();
         foreach (var chain in open)
         {
             if (earlier.Of(chain.Address) is { } text && Port.Read(text) is { } port && port.Device == chain.FedBy!.Device && Exists(port, units) && taken.Add(port))

@@ -6,7 +6,7 @@ using Advance.Domain.Stocks;
 
 namespace Advance.Planning;
 
-/// <summary>Places desks, stage boxes, processors, amplifiers and stacks, and what the stacks are joined with.</summary>
+/// <summary>Places desks, stage boxes, processors, amplifiers, stacks and hangs, and what these are joined with.</summary>
 public static class SoundDepartment
 {
     private const string Name = "sound";
@@ -19,12 +19,15 @@ public static class SoundDepartment
         var devices = DevicesOf(gig.Sound, pieces, drawn);
         var builder = new StackBuilder(company, stock, pieces, drawn);
         var stacks = gig.Sound.Stacks.SelectMany(builder.Build).ToList();
+        var hangs = gig.Sound.Hangs.SelectMany(builder.Build).ToList();
+        List<StackPlan> piles = [.. stacks, .. hangs];
         var boxes = gig.Sound.StageBoxes.Select(device => Count(device, stock)).ToList();
-        var feeds = new WrittenFeeds(new SoundUnits(devices, stacks));
-        return new SoundPlan(pieces.Made, [.. feeds.Of(gig.Sound, stacks)], boxes, stacks, drawn.Things)
+        var feeds = new WrittenFeeds(new SoundUnits(devices, piles));
+        return new SoundPlan(pieces.Made, [.. feeds.Of(gig.Sound, piles)], boxes, stacks, drawn.Things)
         {
+            Hangs = hangs,
             Devices = devices,
-            Figures = [.. stacks.SelectMany(stack => stack.Figures)],
+            Figures = [.. piles.SelectMany(stack => stack.Figures)],
         };
     }
 

@@ -49,7 +49,7 @@ internal sealed class SoundUnits(IReadOnlyList<SoundDevice> devices, IReadOnlyLi
     public string Takes(string name) => Signals.Row(Piece(name)?.Kind, PortKind.Input)?.Signal ?? Signals.MicLine;
 
     // Connectors are in the middle of a box's back.
-    private static double HeightOf(StackPlan stack, StackedBox box) =>
+    private static double HeightOf(StackPlan stack, StackedBox box) => stack.IsHang ? stack.LeadHeights[box.Position - 1] :
         stack.Boxes.TakeWhile(lower => lower.Position < box.Position).Sum(Metres) + (Metres(box) / 2);
 
     private static double Metres(StackedBox box) => box.Height.Value?.Meters ?? UsualHeight;

@@ -10,7 +10,7 @@ internal static class WrittenPorts
     public static IEnumerable<WrittenPort> Of(SoundPlan sound, SoundUnits units) =>
     [
         .. sound.Devices.SelectMany(device => Of(device, units)),
-        .. sound.Stacks.DistinctBy(stack => stack.Written).SelectMany(stack => Of(stack, units)),
+        .. sound.Piles.DistinctBy(stack => stack.Written).SelectMany(stack => Of(stack, units)),
     ];
 
     private static IEnumerable<WrittenPort> Of(SoundDevice device, SoundUnits units) =>

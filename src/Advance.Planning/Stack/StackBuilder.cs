@@ -7,7 +7,7 @@ using Advance.Domain.Stocks;
 
 namespace Advance.Planning;
 
-/// <summary>Builds stacks from the floor up: boxes, what joins them, how high and heavy it gets.</summary>
+/// <summary>Builds stacks from the floor up and hangs from the top down: boxes, what joins them, how high and heavy it gets.</summary>
 /// <param name="company">For the usual aim and the margins on weights.</param>
 /// <param name="stock">Where joints are found.</param>
 /// <param name="pieces">Where boxes and joints are asked for.</param>
@@ -28,15 +28,22 @@ internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, 
         var address = pieces.At(one.Name);
         var spot = drawn.Find(stack.Place, one.Side);
         var before = pieces.Made.Count;
-        var boxes = Pairs.Mark(Join(Raise(Subs.Mark(stack, BoxesOf(stack, address, one.Name, spot)))));
+        var (frame, boxes) = stack.Flown is null
+            ? (null, Pairs.Mark(Join(Raise(Subs.Mark(stack, BoxesOf(stack, stack.Boxes, address, one.Name, spot))))))
+            : Hang(stack, address, one.Name, spot);
         AskForStraps(stack, address, one.Name, spot);
         Ballasts.Ask(pieces, stack.Ballast, address, one.Name, spot);
         var turn = Turn(stack, one.Side, spot);
-        drawn.Add(address, one.Name, Look.Stack, stack.Place, Footprint.Of(boxes.Count > 0 ? boxes[0].Piece.Kind : null), side: one.Side, turn: turn);
+        if (stack.Flown is null)
+        {
+            drawn.Add(address, one.Name, Look.Stack, stack.Place, Footprint.Of(boxes.Count > 0 ? boxes[0].Piece.Kind : null), side: one.Side, turn: turn);
+        }
+
         var ground = drawn.Ground.HeightAt(spot);
-        var foot = ground with { RestsOn = ground.RestsOn.With(Doubts.Of(stack.Place.Doubt)) };
+        var under = ground with { RestsOn = ground.RestsOn.With(Doubts.Of(stack.Place.Doubt)) };
+        var foot = stack.Flown is null ? under : HangHeights.Bottom(stack, drawn.Ground);
         var height = StackFigures.Together("height of the boxes", boxes.Select(box => box.Height));
-        return new StackPlan(address, one.Name, stack, boxes, Chains.PortOf(stack.FedBy, one.Index), Doubts.Of(stack.Place.Doubt))
+        return new StackPlan(address, one.Name, stack, boxes, Chains.PortOf(stack.FedBy, one.Index), Doubts.Of(stack.Place.Doubt).With(HangHeights.RestsOn(stack)))
         {
             Side = one.Side,
             Index = one.Index,
@@ -44,6 +51,10 @@ internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, 
             Turn = turn,
             HeardAt = stack.HeardAt is { } heard ? drawn.Find(heard, one.Side) : spot,
             On = drawn.Ground.On(spot),
+            Frame = frame,
+            FixedToFrame = [.. pieces.Made.Skip(before).Where(piece => piece.Address.Text.StartsWith((address / "fixed").Text + "/", StringComparison.Ordinal))],
+            Under = under,
+            LeadHeights = stack.Flown is null ? [] : HangHeights.Of(stack, boxes.Select(box => box.Piece.Kind), drawn.Ground, spot),
             Base = foot,
             Height = height,
             Top = StackFigures.Top(foot, height),
@@ -53,10 +64,10 @@ internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, 
         };
     }
 
-    private List<StackedBox> BoxesOf(Stack stack, Address address, string name, Spot? spot)
+    private List<StackedBox> BoxesOf(Stack stack, IEnumerable<CountedItem> items, Address address, string name, Spot? spot)
     {
         var boxes = new List<StackedBox>();
-        foreach (var counted in stack.FromFloorUp)
+        foreach (var counted in items)
         {
             for (var number = 0; number < counted.Count; number++)
             {
@@ -90,12 +101,36 @@ internal sealed class StackBuilder(Company company, Stock stock, Pieces pieces, 
         return joined;
     }
 
-    private StackJoint? JointOf(StackedBox lower, StackedBox upper)
+    // What is written first is its frame; what follows and is no loudspeaker is fixed to that.
+    private (StackedBox? Frame, IReadOnlyList<StackedBox> Boxes) Hang(Stack hang, Address address, string name, Spot? spot)
+    {
+        var items = HangItems.Of(hang, stock);
+        var frame = items.Frame.Count == 0 ? null : new StackedBox(pieces.Ask(address / "frame", $"{name} frame", items.Frame[0].Item, from: null, spot, hang.At), Stance.Usual) { Position = 0 };
+        foreach (var (number, other) in items.Frame.Skip(1).Index())
+        {
+            pieces.Ask(address / "fixed" / (number + 1), $"{name} {other.Item}", other.Item, from: null, spot, hang.At);
+        }
+
+        var boxes = Subs.Mark(hang, BoxesOf(hang, items.Boxes, address, name, spot)).ToList();
+        for (var index = 0; index < boxes.Count; index++)
+        {
+            boxes[index] = boxes[index] with { Height = HangHeights.PinToPin(boxes[index].Piece.Kind) };
+            if ((index > 0 ? boxes[index - 1] : frame) is { } above && JointOf(boxes[index], above, isHanging: true) is { } joint)
+            {
+                boxes[index] = boxes[index] with { Joint = joint };
+                pieces.Bring(boxes[index].Piece, new CountedItem(joint.Pieces, joint.Kind.Id), joint.Kind.At);
+            }
+        }
+
+        return (frame, boxes);
+    }
+
+    private StackJoint? JointOf(StackedBox lower, StackedBox upper, bool isHanging = false)
     {
         var (below, above) = (lower.TopFace, upper.BottomFace);
         var kind = string.IsNullOrEmpty(below) || string.IsNullOrEmpty(above)
             ? null
-            : stock.Kinds.Values.FirstOrDefault(kind => kind.Joint is { } joint && joint.Use != JointUse.Hanging && joint.Below == below && joint.Above == above);
+            : stock.Kinds.Values.FirstOrDefault(kind => kind.Joint is { } joint && joint.Use != (isHanging ? JointUse.Standing : JointUse.Hanging) && joint.Below == below && joint.Above == above);
         return kind?.Joint is { } found ? new StackJoint(kind, found.Pieces, found.Pins, found.Below, found.Above) : null;
     }
 

@@ -6,11 +6,11 @@ using UnitsNet;
 
 namespace Advance.Planning;
 
-/// <summary>One stack, on its side.</summary>
+/// <summary>One stack or one hang, on its side.</summary>
 /// <param name="Address">Its name in the plan.</param>
 /// <param name="Name">Its name on paper: <c>Main SR</c>.</param>
 /// <param name="Stack">As written.</param>
-/// <param name="Boxes">From the floor up.</param>
+/// <param name="Boxes">From the floor up, of a hang from the top down.</param>
 /// <param name="FedBy">The port that feeds it; null where not said.</param>
 /// <param name="RestsOn">The open questions about where it is.</param>
 public sealed record StackPlan(
@@ -18,6 +18,21 @@ public sealed record StackPlan(
 {
     /// <summary>The address that both stacks of a mirrored pair share: what is wrong with both is said once.</summary>
     public Address Written => Address.Of("sound") / Stack.Name;
+
+    /// <summary>Whether it is flown.</summary>
+    public bool IsHang => Stack.Flown is not null;
+
+    /// <summary>Of a hang, the frame that its first box hangs under; null where none is written, and for a stack.</summary>
+    public StackedBox? Frame { get; init; }
+
+    /// <summary>Of a hang, what else is fixed to its frame.</summary>
+    public IReadOnlyList<Piece> FixedToFrame { get; init; } = [];
+
+    /// <summary>How high above the floor that is which it stands on or hangs over.</summary>
+    public Figure<Length> Under { get; init; } = new(null, Doubts.None, Reason.Derived.It);
+
+    /// <summary>Of a hang, how high the middle of each box is above that, as its leads are reckoned, in metres; empty for a stack.</summary>
+    public IReadOnlyList<double> LeadHeights { get; init; } = [];
 
     /// <summary>Which side it is on; null for a stack without sides.</summary>
     public Side? Side { get; init; }
@@ -37,7 +52,7 @@ public sealed record StackPlan(
     /// <summary>What it stands on.</summary>
     public Footing On { get; init; }
 
-    /// <summary>How high above the floor it starts.</summary>
+    /// <summary>How high above the floor it starts; of a hang its lowest edge, as far as it was said.</summary>
     public Figure<Length> Base { get; init; } = new(null, Doubts.None, Reason.Derived.It);
 
     /// <summary>How high the boxes are together, a plinth or a stand included.</summary>
@@ -55,14 +70,17 @@ public sealed record StackPlan(
     /// <summary>Its boxes as they are fed, one chain for each output.</summary>
     public IReadOnlyList<Chain> Chains { get; init; } = [];
 
-    /// <summary>Where one box stands on another, from the floor up.</summary>
-    public IEnumerable<Interface> Interfaces => Boxes.Zip(Boxes.Skip(1), (lower, upper) => new Interface(lower, upper));
+    /// <summary>Where one box stands on another, from the floor up; of a hang where one hangs from another, from its frame down.</summary>
+    public IEnumerable<Interface> Interfaces => IsHang
+        ? Hanging.Zip(Boxes.Skip(Frame is null ? 1 : 0), (upper, lower) => new Interface(lower, upper) { IsHanging = true })
+        : Boxes.Zip(Boxes.Skip(1), (lower, upper) => new Interface(lower, upper));
 
     /// <summary>Its numbers, each under its address.</summary>
     public IReadOnlyList<Stated> Figures =>
     [
-        Stated.Of(Address / "height", $"{Name}, height of the boxes", Height),
-        Stated.Of(Address / "top", $"{Name}, top above floor", Top),
+        .. IsHang ? [] : new[] { Stated.Of(Address / "height", $"{Name}, height of the boxes", Height), Stated.Of(Address / "top", $"{Name}, top above floor", Top) },
         Stated.Of(Address / "weight", $"{Name}, weight", Weight),
     ];
+
+    private IEnumerable<StackedBox> Hanging => Frame is { } frame ? [frame, .. Boxes] : Boxes;
 }

@@ -4,21 +4,21 @@ using UnitsNet;
 
 namespace Advance.Planning;
 
-/// <summary>A box in a stack, and which way up it stands.</summary>
+/// <summary>A box in a stack or a hang, and which way up it is.</summary>
 /// <param name="Piece">The box.</param>
 /// <param name="Stance">As written.</param>
 public sealed record StackedBox(Piece Piece, Stance Stance)
 {
-    /// <summary>1 for the lowest.</summary>
+    /// <summary>1 for the lowest, of a hang for the highest; 0 for its frame.</summary>
     public int Position { get; init; } = 1;
 
     /// <summary>How high it is.</summary>
     public Figure<Length> Height { get; init; } = new(null, Doubts.None, Reason.Derived.It);
 
-    /// <summary>How far its underside is above what the stack stands on.</summary>
+    /// <summary>How far its underside is above what the stack stands on, of a hang above its lowest box's.</summary>
     public Figure<Length> Base { get; init; } = new(null, Doubts.None, Reason.Derived.It);
 
-    /// <summary>What joins it to the one below; null for the lowest, and where no joint fits.</summary>
+    /// <summary>What joins it to the one below, of a hang to the one above; null for the lowest, and where no joint fits.</summary>
     public StackJoint? Joint { get; init; }
 
     /// <summary>The position of the box that it is paired with, the ends together that the stock says; null where it is paired with none.</summary>
@@ -46,7 +46,7 @@ public sealed record StackedBox(Piece Piece, Stance Stance)
     public string? TopFace => IsUpsideDown ? Piece.Kind?.Loudspeaker?.Below : Piece.Kind?.Loudspeaker?.Top;
 
     /// <summary>The mating face that looks down; null where the stock says none.</summary>
-    public string? BottomFace => IsUpsideDown ? Piece.Kind?.Loudspeaker?.Top : Piece.Kind?.Loudspeaker?.Below;
+    public string? BottomFace => IsUpsideDown ? Piece.Kind?.Loudspeaker?.Top : Piece.Kind?.FlyingFrame?.Below ?? Piece.Kind?.Loudspeaker?.Below;
 
     /// <summary>Whether this box may be paired with another.</summary>
     public bool MayPairWith(StackedBox other) =>

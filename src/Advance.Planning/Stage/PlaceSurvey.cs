@@ -43,7 +43,7 @@ internal static class PlaceSurvey
         .. gig.Around.Select(Use),
         .. gig.Acts.SelectMany(act => act.Backline).Select(Use),
         .. Devices(gig).Select(device => (device.Name, device.Place)),
-        .. gig.Sound.Stacks.SelectMany(stack => new[] { (stack.Name, (Given<Place>?)stack.Place), (stack.Name, stack.HeardAt), (stack.Name, Target(stack)) }),
+        .. gig.Sound.Piles.SelectMany(stack => new[] { (stack.Name, (Given<Place>?)stack.Place), (stack.Name, stack.HeardAt), (stack.Name, Target(stack)) }),
         .. gig.Rigging.Trusses.Select(truss => (truss.Name, (Given<Place>?)truss.Place)),
         .. gig.Lighting.Positions.Select(position => (position.Name, (Given<Place>?)position.Place)),
         .. gig.Acts.SelectMany(act => act.Inputs).Concat(gig.Sound.AlwaysLive).Select(row => (row.Source, row.Place)),

@@ -35,7 +35,7 @@ public static class StageDepartment
             ground.Name(truss.Name, truss.Place);
         }
 
-        var mirrored = gig.Sound.Stacks.Select(stack => (stack.Name, stack.Sides, stack.Place))
+        var mirrored = gig.Sound.Piles.Select(stack => (stack.Name, stack.Sides, stack.Place))
             .Concat(gig.Lighting.Positions.Select(position => (position.Name, position.Sides, position.Place)));
         foreach (var (name, sides, place) in mirrored)
         {

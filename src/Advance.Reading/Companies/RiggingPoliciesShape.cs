@@ -22,6 +22,8 @@ internal static class RiggingPoliciesShape
         var used = PolicyKeys.Percent(keys, "used-truss", standard.UsedTruss, "What is left of a maker's figures for new truss.");
         var reserve = keys.Defaulted("chain-reserve", Written.Length, standard.ChainReserve, "How much chain stays on a hoist beyond its lift.", "1 m");
         var least = PolicyKeys.Percent(keys, "least-pick", standard.LeastPick, "A pick that carries less of what it carries level is nearly slack.");
+        var plumb = keys.Defaulted("off-plumb", Written.Angle, standard.OffPlumb, "How far a chain may be off plumb.", "3 deg");
+        var tolerance = keys.Defaulted("tilt-tolerance", Written.Angle, standard.TiltTolerance, "How far a hang may tilt other than it is to.", "1 deg");
         return row => new RiggingPolicies
         {
             DynamicFactor = dynamic(row).DecimalFractions,
@@ -35,6 +37,8 @@ internal static class RiggingPoliciesShape
             UsedTruss = used(row),
             ChainReserve = reserve(row),
             LeastPick = least(row),
+            OffPlumb = plumb(row),
+            TiltTolerance = tolerance(row),
         };
     });
 }

@@ -13,7 +13,8 @@ internal static class SoundShape
         var processors = keys.Any("processors", Written.Things(DeviceShape.Processor), "What drives the loudspeakers.");
         var amplifiers = keys.Any("amplifiers", Written.Things(DeviceShape.OfSound), "What drives passive boxes.");
         var stacks = keys.Any("stacks", Written.Things(StackShape.It), "Loudspeakers from the floor up.");
+        var hangs = keys.Any("hangs", Written.Things(StackShape.OfHang), "Loudspeakers flown under a frame.");
         var alwaysLive = keys.Any("always-live", Written.Table(InputShape.It), "Lines that are up for every act.");
-        return row => new Sound(consoles(row), stageBoxes(row), processors(row), stacks(row), alwaysLive(row)) { Amplifiers = amplifiers(row) };
+        return row => new Sound(consoles(row), stageBoxes(row), processors(row), stacks(row), alwaysLive(row)) { Amplifiers = amplifiers(row), Hangs = hangs(row) };
     });
 }

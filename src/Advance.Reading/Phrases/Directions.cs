@@ -36,6 +36,14 @@ internal static class Directions
         ["straight", "toe-in 5 deg", "toe-out 10 deg", "at dance floor", "at DS 16 m"],
         ReadAim);
 
+    /// <summary>How far a frame or a box looks down; what looks up is negative.</summary>
+    public static readonly Phrase<Angle> Tilt = new(
+        "tilt",
+        "a tilt",
+        $@"(?:level|nose{Patterns.Minus}(?:down|up)\s+{Quantities.Angle.Pattern})",
+        ["nose-down 3 deg", "nose-up 2.5 deg", "level"],
+        ReadTilt);
+
     /// <summary>A height, and above what.</summary>
     public static readonly Phrase<HeightFrom> Height = new(
         "height",
@@ -71,6 +79,24 @@ internal static class Directions
         }
 
         aim = new Aim.AtPlace(place);
+        return true;
+    }
+
+    private static bool ReadTilt(Cursor cursor, out Angle tilt)
+    {
+        tilt = default;
+        if (cursor.TakeWord("level"))
+        {
+            return true;
+        }
+
+        var isDown = cursor.TakeWord("nose-down");
+        if ((!isDown && !cursor.TakeWord("nose-up")) || !cursor.SkipSpaces() || !Quantities.Angle.Scan(cursor, out var angle))
+        {
+            return false;
+        }
+
+        tilt = Angle.FromDegrees(isDown ? angle.Degrees : -angle.Degrees);
         return true;
     }
 

@@ -45,6 +45,7 @@ internal static class Written
 
     public static readonly Shape<Sides> Sides = new ScalarShape<Sides>(Directions.Sides);
     public static readonly Shape<Aim> Aim = new ScalarShape<Aim>(Directions.Aim);
+    public static readonly Shape<Angle> Tilt = new ScalarShape<Angle>(Directions.Tilt);
     public static readonly Shape<Place> Place = new PlaceShape();
 
     public static readonly Shape<CountedItem> Counted = new ScalarShape<CountedItem>(Phrases.Things.Counted);

@@ -75,6 +75,7 @@ internal static class KindShape
         var truss = keys.Optional("truss", RiggingKindShapes.Truss, "What only a section of truss has.");
         var hoist = keys.Optional("hoist", RiggingKindShapes.Hoist, "What only a chain hoist has.");
         var lifting = keys.Optional("lifting", RiggingKindShapes.Lifting, "Of a sling, steel, shackle or other part that bears, what it bears.");
+        var frame = keys.Optional("flying-frame", FlyingShapes.Frame, "What only a flying frame has.");
         var cable = new CableKeys(keys);
         var outlets = keys.Any("outlets", Written.Table(OutletShape.It), "Of a distribution, its outlets.");
         var channels = keys.Open("channels", Written.Count, "Of a desk, how many channels it has.");
@@ -110,6 +111,7 @@ internal static class KindShape
             Truss = truss(row),
             Hoist = hoist(row),
             Lifting = lifting(row),
+            FlyingFrame = frame(row),
             Cable = cable.Of(row),
             Outlets = outlets(row),
             Channels = channels(row),

@@ -22,6 +22,7 @@ internal static class LoudspeakerShape
         var impedance = keys.Open("impedance", Written.Resistance, "Nominal, of a passive box.");
         var sub = keys.Defaulted("sub", Written.YesNo, false, "Whether it plays only the lows.", "no, but where its link hands on high-passed");
         var mayFaceRear = keys.Defaulted("may-face-rear", Written.YesNo, false, "Whether it can be set as the rear-facing box of a pair, polarity reversed.", "no");
+        var flying = keys.Optional("flying", FlyingShapes.Box, "How it hangs, by its maker.");
         var filters = keys.Any("filters", Written.List(Filters), "The filters that a box or processor can set.");
         var leastImpedance = keys.Open("least-impedance", Written.Resistance, "Of an amplifier, the least that one channel drives.");
         return row => new Loudspeaker(
@@ -29,6 +30,7 @@ internal static class LoudspeakerShape
         {
             IsSub = sub(row),
             MayFaceRear = mayFaceRear(row),
+            Flying = flying(row),
             Filters = filters(row),
             LeastImpedance = leastImpedance(row),
         };

@@ -46,7 +46,7 @@ internal sealed class SignalGraph
     {
         var toDesk = Reaching(plan.Sound.Devices.Where(device => device.Role == SoundRole.Console).Select(device => device.Name), edges);
         List<SignalEdge> after = [.. edges.Where(edge => !toDesk.Contains(edge.To))];
-        var loud = Reaching(plan.Sound.Stacks.Select(stack => stack.Address.Text), after);
+        var loud = Reaching(plan.Sound.Piles.Select(stack => stack.Address.Text), after);
         return part switch
         {
             SignalPart.ToDesk => (nodes, [.. edges.Where(edge => toDesk.Contains(edge.To))]),
@@ -109,7 +109,7 @@ internal sealed class SignalGraph
 
     private void AddStacks()
     {
-        foreach (var stack in plan.Sound.Stacks)
+        foreach (var stack in plan.Sound.Piles)
         {
             var boxes = plan.Drive.Boxes.Where(box => box.Stack.Address == stack.Address).ToList();
             nodes.Add(new SignalNode(stack.Address.Text, stack.Name, [.. boxes.AsEnumerable().Reverse().SelectMany(box => LinesOf(box, stack))]));

@@ -36,7 +36,7 @@ internal sealed class DriveSteps(Plan plan)
 
     private IEnumerable<string> Listening()
     {
-        var stacks = plan.Sound.Stacks;
+        var stacks = plan.Sound.Piles;
         if (stacks.Any(stack => stack.Boxes.Any(box => box.IsSub) && stack.Boxes.Any(box => !box.IsSub)))
         {
             yield return "Subs and tops of each stack together: polarity and level heard around the crossover.";

@@ -37,7 +37,7 @@ internal sealed class DriveViews
         [.. Facts()],
         [.. new DriveSteps(plan).All()],
         FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "sound", "network")),
-        Cells.Head(plan.Cables.RestsOn.With(plan.Sound.Stacks.Aggregate(Doubts.None, (sum, stack) => sum.With(stack.RestsOn)))));
+        Cells.Head(plan.Cables.RestsOn.With(plan.Sound.Piles.Aggregate(Doubts.None, (sum, stack) => sum.With(stack.RestsOn)))));
 
     private IEnumerable<PairView> Facts()
     {

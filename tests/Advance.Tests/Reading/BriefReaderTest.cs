@@ -39,7 +39,7 @@ public sealed class BriefReaderTest
 
         var stack = Assert.Single(gig.Sound.Stacks);
         Assert.Equal(("Main", new Sides(Side.StageRight, Side.StageLeft)), (stack.Name, stack.Sides));
-        Assert.Equal([new CountedItem(1, "sub-18"), new(1, "top-10"), new(1, "top-10", Stance.UpsideDown)], stack.FromFloorUp);
+        Assert.Equal([new CountedItem(1, "sub-18"), new(1, "top-10"), new(1, "top-10", Stance.UpsideDown)], stack.Boxes);
         Assert.Equal(new PortRange("DRIVE", PortKind.Output, new(1, 2)), stack.FedBy!.Value.Value);
         Assert.Equal(new Place.Measured(Length.FromMeters(4.6), null, Length.FromMeters(-0.4), null), stack.Place.Value);
 

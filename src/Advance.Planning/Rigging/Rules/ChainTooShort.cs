@@ -15,15 +15,14 @@ internal sealed class ChainTooShort : Rule<ChainTooShort.Case>
 
     public override string Catches => "A hoist has less chain than it is from its point down to the floor.";
 
-    public override string Why => "The truss cannot be rigged at waist height: the hook does not come down.";
+    public override string Why => "What it lifts cannot be rigged at waist height: the hook does not come down.";
 
     public override string Cures => "More chain, or steels at the top.";
 
     public override Publication Source => Publication.Arithmetic;
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
-        from truss in plan.Rigging.Trusses
-        from pick in truss.Picks
+        from pick in plan.Rigging.Picks
         let point = plan.Rigging.PointOf(pick)
         where point is not null && point.Height.IsKnown && pick.Placed.Hoist?.Kind?.Hoist?.ChainLength is { IsKnown: true }
         select new Case(pick, point, plan.Brief.Company.Policies.Rigging.ChainReserve);

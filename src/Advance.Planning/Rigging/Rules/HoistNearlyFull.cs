@@ -19,8 +19,7 @@ internal sealed class HoistNearlyFull : Rule<HoistNearlyFull.Case>
     public override Publication Source => Publication.CommonPractice;
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
-        from truss in plan.Rigging.Trusses
-        from pick in truss.Picks
+        from pick in plan.Rigging.Picks
         where pick.Hoist.Value is not null && pick.Rating.Value is not null && pick.Hoist.AtMost(pick.Rating) == Verdict.Holds
         select new Case(pick, plan.Brief.Company.Policies.Rigging.Use);
 

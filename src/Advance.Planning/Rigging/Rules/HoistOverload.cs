@@ -22,8 +22,7 @@ internal sealed class HoistOverload : Rule<HoistOverload.Case>
 
     // What hangs dead has no hoist. Where nobody knows what comes to it, another rule asks.
     protected override IEnumerable<Case> Cases(Plan plan) =>
-        from truss in plan.Rigging.Trusses
-        from pick in truss.Picks
+        from pick in plan.Rigging.Picks
         where pick.Placed.Hoist?.Kind?.Hoist is not null && pick.Hoist.Value is not null
         select new Case(pick);
 

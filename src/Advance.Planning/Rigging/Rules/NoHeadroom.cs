@@ -13,7 +13,7 @@ internal sealed class NoHeadroom : Rule<NoHeadroom.Case>
 
     public override Severity Severity => Severity.Stop;
 
-    public override string Catches => "Between a truss at its trim and the point there is less room than hoist, slings and steels take.";
+    public override string Catches => "Between a truss or a hang at its trim and the point there is less room than hoist, slings and steels take.";
 
     public override string Why => "It stops short of its trim, hook to hook.";
 
@@ -22,25 +22,30 @@ internal sealed class NoHeadroom : Rule<NoHeadroom.Case>
     public override Publication Source => Publication.Arithmetic;
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
-        from truss in plan.Rigging.Trusses
-        from pick in truss.Picks
-        let point = plan.Rigging.PointOf(pick)
-        where point is not null && point.Height.IsKnown && truss.Placed.Trim.Value is { } trim && trim < point.Height.Value && pick.Placed.Hoist?.Kind?.Hoist?.Headroom is { IsKnown: true }
-        select new Case(truss, pick, point);
+        from hook in Hooks(plan)
+        let point = plan.Rigging.PointOf(hook.Pick)
+        where point is not null && point.Height.IsKnown && hook.Height.Value is { } low && low < point.Height.Value && hook.Pick.Placed.Hoist?.Kind?.Hoist?.Headroom is { IsKnown: true }
+        select new Case(hook.Pick, hook.Height, hook.Above, point, hook.What);
 
-    protected override Said Say(Case found) => new($"{found.Pick.Name}: {found.Room} between truss and {found.Point.Name}, and hoist and gear take {found.Takes}.", "A lower trim, a shorter hoist, or shorter slings.", $"{found.Room} of {found.Takes}");
+    protected override Said Say(Case found) => new($"{found.Pick.Name}: {found.Room} between {found.What} and {found.Point.Name}, and hoist and gear take {found.Takes}.", "A lower trim, a shorter hoist, or shorter slings.", $"{found.Room} of {found.Takes}");
 
-    internal sealed record Case(TrussPlan Truss, PickPlan Pick, RoofPoint Point) : Judgement(
-        Pick.Address / "headroom", Pick.Placed.Pick.At, RoomOf(Truss, Point) >= TakesOf(Pick) ? Verdict.Holds : Verdict.Fails, Truss.Placed.Trim.RestsOn.With(Doubts.Of(Point.Height.Doubt)))
+    // What is picked up: the lower chord of a truss, with how high that is, and the hole of a frame.
+    private static IEnumerable<(PickPlan Pick, Figure<Length> Height, Length Above, string What)> Hooks(Plan plan) =>
+    [
+        .. plan.Rigging.Trusses.SelectMany(truss => truss.Picks.Select(pick => (pick, truss.Placed.Trim, truss.Placed.Kind?.Size is { IsKnown: true, Value.Height: { } high } ? high : Length.Zero, "truss"))),
+        .. plan.Rigging.Hangs.SelectMany(hang => hang.Picks.Select(pick => (pick.Pick, pick.Height, Length.Zero, "frame"))),
+    ];
+
+    internal sealed record Case(PickPlan Pick, Figure<Length> Hook, Length Above, RoofPoint Point, string What) : Judgement(
+        Pick.Address / "headroom", Pick.Placed.Pick.At, RoomOf(Hook, Above, Point) >= TakesOf(Pick) ? Verdict.Holds : Verdict.Fails, Hook.RestsOn.With(Doubts.Of(Point.Height.Doubt)))
     {
-        /// <summary>From the top of the truss to the point.</summary>
-        public Length Room => RoomOf(Truss, Point);
+        /// <summary>From what is picked up to the point.</summary>
+        public Length Room => RoomOf(Hook, Above, Point);
 
         /// <summary>Hook to hook, and all that is between.</summary>
         public Length Takes => TakesOf(Pick);
 
-        private static Length RoomOf(TrussPlan truss, RoofPoint point) =>
-            point.Height.Value - truss.Placed.Trim.Value!.Value - (truss.Placed.Kind?.Size is { IsKnown: true, Value.Height: { } high } ? high : Length.Zero);
+        private static Length RoomOf(Figure<Length> hook, Length above, RoofPoint point) => point.Height.Value - hook.Value!.Value - above;
 
         private static Length TakesOf(PickPlan pick) => pick.Placed.Hoist!.Kind!.Hoist!.Headroom!.Value.Value + pick.GearLength;
     }

@@ -31,6 +31,10 @@ internal sealed class NoSuchPoint : Rule<NoSuchPoint.Case>
                from pick in truss.Picks
                where isTold && pick.Placed.Pick.Point.IsKnown
                select new Case(pick.Name, pick.Placed.Pick.Point.Value, Has(names, pick.Placed.Pick.Point.Value), pick.Address / "on", pick.Placed.Pick.At),
+            .. from hang in plan.Rigging.Hangs
+               from pick in hang.Picks
+               where isTold && pick.Pick.Placed.Pick.Point.IsKnown
+               select new Case(pick.Pick.Name, pick.Pick.Placed.Pick.Point.Value, Has(names.Concat(trusses), pick.Pick.Placed.Pick.Point.Value), pick.Pick.Address / "on", pick.Pick.Placed.Pick.At),
             .. from bridle in gig.Bridles
                where isTold
                from point in bridle.Points

@@ -13,9 +13,9 @@ internal sealed class NotJudged : Rule<NotJudged.Case>
 
     public override bool LifeOrFuse => true;
 
-    public override string Catches => "Something is unknown without which nobody can say what the hoists of a truss, or the legs of a bridle, carry.";
+    public override string Catches => "Something is unknown without which nobody can say what the hoists of a truss or a hang, or the legs of a bridle, carry.";
 
-    public override string Why => "A truss that is not worked out is not safe: it is only not worked out.";
+    public override string Why => "What is not worked out is not safe: it is only not worked out.";
 
     public override string Cures => "Answer what it asks for.";
 
@@ -25,11 +25,16 @@ internal sealed class NotJudged : Rule<NotJudged.Case>
     [
         .. plan.Rigging.Trusses.Where(truss => truss.IsInside != false).Select(truss => new Case(truss.Address / "judged", truss.Placed.Truss.At, Judge(truss), truss.RestsOn, truss, null)),
         .. plan.Rigging.Bridles.Select(bridle => new Case(bridle.Address / "judged", bridle.Bridle.At, bridle.Legs.Count > 0 ? Verdict.Holds : Verdict.CannotBeJudged, Doubts.None, null, bridle)),
+        .. plan.Rigging.Hangs.Select(hang => new Case(hang.Written / "judged", hang.Placed.Hang.At, hang.State is not null ? Verdict.Holds : Verdict.CannotBeJudged, hang.RestsOn, null, null) { Hang = hang }),
     ];
 
-    protected override Said Say(Case found) => found.Truss is { } truss
+    protected override Said Say(Case found) => found.Hang is { } hang
+        ? new($"{hang.Stack.Stack.Name}: how it hangs cannot be worked out; not known: {string.Join(", ", MissingOf(hang))}.", "Write that.", $"{string.Join(", ", MissingOf(hang))}")
+        : found.Truss is { } truss
         ? new($"{truss.Name}: what its hoists carry cannot be worked out; not known: {string.Join(", ", Missing(truss))}.", "Write that.", $"{string.Join(", ", Missing(truss))}")
         : new($"Bridle {found.Bridle!.Name}: how its legs lie cannot be worked out from its points and legs.", "Write places and heights of its points, and legs that meet, or its drop.", $"unknown");
+
+    private static IReadOnlyList<string> MissingOf(HangPlan hang) => hang.Missing.Count > 0 ? hang.Missing : ["how it tilts"];
 
     private static IEnumerable<string> Missing(TrussPlan truss)
     {
@@ -62,5 +67,8 @@ internal sealed class NotJudged : Rule<NotJudged.Case>
 
     private static Verdict Judge(TrussPlan truss) => truss.Study is not null ? Verdict.Holds : Verdict.CannotBeJudged;
 
-    internal sealed record Case(Address Of, Mark Written, Verdict Is, Doubts Open, TrussPlan? Truss, BridlePlan? Bridle) : Judgement(Of, Written, Is, Open);
+    internal sealed record Case(Address Of, Mark Written, Verdict Is, Doubts Open, TrussPlan? Truss, BridlePlan? Bridle) : Judgement(Of, Written, Is, Open)
+    {
+        public HangPlan? Hang { get; init; }
+    }
 }

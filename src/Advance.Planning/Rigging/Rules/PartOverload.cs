@@ -28,11 +28,11 @@ internal sealed class PartOverload : Rule<PartOverload.Case>
     // At rest over people half of what its maker rates it at, which is the venues' rule; all of it while it moves over nobody.
     protected override IEnumerable<Case> Cases(Plan plan) =>
     [
-        .. from truss in plan.Rigging.Trusses
-           from pick in truss.Picks
+        .. from held in Held(plan)
+           let pick = held.Pick
            from part in pick.Placed.Gear
            where part.Kind?.Lifting is not null && pick.PointMoving.Value is not null
-           let isOver = IsOver(truss) && pick.PointAtRest.Value is { } rest && 2 * rest.Kilograms > pick.PointMoving.Value!.Value.Kilograms
+           let isOver = IsOver(held.Below) && pick.PointAtRest.Value is { } rest && 2 * rest.Kilograms > pick.PointMoving.Value!.Value.Kilograms
            select new Case(pick.Name, part, isOver ? pick.PointAtRest : pick.PointMoving, isOver, pick.Address / part.Item, pick.Placed.Pick.At),
         .. from bridle in plan.Rigging.Bridles
            from leg in bridle.Legs
@@ -47,7 +47,13 @@ internal sealed class PartOverload : Rule<PartOverload.Case>
         "A stronger part, or two.",
         $"{found.Carries.Value!.Value} on {found.Part.Item}");
 
-    private static bool IsOver(TrussPlan truss) => truss.Placed.Truss.Below is not { IsKnown: true, Value: PeopleBelow.Never };
+    private static IEnumerable<(PickPlan Pick, Given<PeopleBelow>? Below)> Held(Plan plan) =>
+    [
+        .. plan.Rigging.Trusses.SelectMany(truss => truss.Picks.Select(pick => (pick, truss.Placed.Truss.Below))),
+        .. plan.Rigging.Hangs.SelectMany(hang => hang.Picks.Select(pick => (pick.Pick, hang.Placed.Flown.Below))),
+    ];
+
+    private static bool IsOver(Given<PeopleBelow>? below) => below is not { IsKnown: true, Value: PeopleBelow.Never };
 
     internal sealed record Case(string Of, Piece Part, Figure<Mass> Carries, bool IsOver, Address Place, Mark Written)
         : Judgement(Place, Written, MayOf(Part, IsOver) is not { } most ? Verdict.CannotBeJudged : Carries.Value!.Value.Kilograms <= most.Kilograms ? Verdict.Holds : Verdict.Fails, Carries.RestsOn.With(Doubts.Of(Part.Kind!.Lifting!.Rating.Doubt)))

@@ -20,10 +20,14 @@ internal sealed class PeopleBelowMoving : Rule<PeopleBelowMoving.Case>
 
     public override Publication Source => Handbook.RiggingStandards.EventRigging;
 
-    protected override IEnumerable<Case> Cases(Plan plan) => plan.Rigging.Trusses.Where(truss => truss.Placed.Truss.Below is { IsKnown: true }).Select(truss => new Case(truss));
+    protected override IEnumerable<Case> Cases(Plan plan) =>
+    [
+        .. from truss in plan.Rigging.Trusses where truss.Placed.Truss.Below is { IsKnown: true } select new Case(truss.Name, truss.Address, truss.Placed.Truss.At, truss.Placed.Truss.Below!.Value),
+        .. from hang in plan.Rigging.Hangs where hang.Placed.Flown.Below is { IsKnown: true } select new Case(hang.Name, hang.Written, hang.Placed.Hang.At, hang.Placed.Flown.Below!.Value),
+    ];
 
-    protected override Said Say(Case found) => new($"{found.Truss.Name} moves over people.", "Clear the area while it moves, or have it engineered for that.", $"moving");
+    protected override Said Say(Case found) => new($"{found.Name} moves over people.", "Clear the area while it moves, or have it engineered for that.", $"moving");
 
-    internal sealed record Case(TrussPlan Truss) : Judgement(
-        Truss.Address / "below", Truss.Placed.Truss.At, Truss.Placed.Truss.Below!.Value.Value == PeopleBelow.Moving ? Verdict.Fails : Verdict.Holds, Doubts.Of(Truss.Placed.Truss.Below?.Doubt));
+    internal sealed record Case(string Name, Address Of, Mark Written, Given<PeopleBelow> Below) : Judgement(
+        Of / "below", Written, Below.Value == PeopleBelow.Moving ? Verdict.Fails : Verdict.Holds, Doubts.Of(Below.Doubt));
 }

@@ -23,10 +23,10 @@ internal sealed class NoSuchPort : Rule<NoSuchPort.Case>
 
     protected override IEnumerable<Case> Cases(Plan plan)
     {
-        var units = new SoundUnits(plan.Sound.Devices, plan.Sound.Stacks);
+        var units = new SoundUnits(plan.Sound.Devices, plan.Sound.Piles);
         var ports = WrittenPorts.Of(plan.Sound, units).Select(port => Judge(port, units));
         var inputs = plan.Sound.Devices.Select(JudgeInputs);
-        var stacks = plan.Sound.Stacks.DistinctBy(stack => stack.Written).SelectMany(stack => JudgeBefore(stack, plan.Sound.Stacks));
+        var stacks = plan.Sound.Piles.DistinctBy(stack => stack.Written).SelectMany(stack => JudgeBefore(stack, plan.Sound.Piles));
         return ports.Concat(inputs).OfType<Case>().Concat(stacks);
     }
 

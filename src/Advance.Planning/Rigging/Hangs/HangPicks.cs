@@ -1,0 +1,201 @@
+using Advance.Domain;
+using Advance.Domain.Facts;
+using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
+using Advance.Handbook;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>What the picks of a hang carry: level, with hooks a little off, and while it moves.</summary>
+internal sealed class HangPicks
+{
+    private static readonly Figure<Mass> NoMass = new(null, Doubts.None, Reason.Derived.It);
+
+    private readonly Brief brief;
+    private readonly Ground ground;
+    private readonly HangPlan plan;
+    private readonly HangFacts facts;
+    private readonly HangHolding holding;
+    private readonly HangReach reach;
+    private readonly PickParts parts;
+    private readonly Figure<Mass> carried;
+
+    /// <param name="brief">For points and policies.</param>
+    /// <param name="ground">For places.</param>
+    /// <param name="plan">The hang, as it tilts.</param>
+    /// <param name="facts">What is known of it.</param>
+    /// <param name="holding">By which holes it is held.</param>
+    /// <param name="reach">How high its holes are.</param>
+    public HangPicks(Brief brief, Ground ground, HangPlan plan, HangFacts facts, HangHolding holding, HangReach reach)
+    {
+        (this.brief, this.ground, this.plan, this.facts, this.holding, this.reach) = (brief, ground, plan, facts, holding, reach);
+        parts = new PickParts(brief, plan.Name, plan.Placed.Picks, plan.Placed.Flown.Below);
+        carried = holding.Pull is { } pull ? pull.Carried : plan.Weight;
+    }
+
+    // Front and rear pick, where there are two that can share it.
+    private (int Front, int Rear)? Pair => plan.State is not null && plan.Placed.Picks.Count == 2 && reach.Front is { } front ? (front, 1 - front) : null;
+
+    /// <summary>In the order written.</summary>
+    public IReadOnlyList<HangPickPlan> All()
+    {
+        var front = Pair is { } pair && plan.State is { } state ? Share(state, pair) : null;
+        return [.. plan.Placed.Picks.Select((pick, index) => PickOf(pick, index, LevelOf(pick, index, front)))];
+    }
+
+    /// <summary>The least and the most tilt at which each of two picks carries the share that it should.</summary>
+    public (Figure<Angle> Least, Figure<Angle> Most) Tilts()
+    {
+        var unknown = new Figure<Angle>(null, facts.Doubts, Reason.Derived.It);
+        if (Pair is not { } pair || holding.Pull is not null || plan.Chain is not { } chain)
+        {
+            return (unknown, unknown);
+        }
+
+        var (front, rear) = (HangHolding.Of(holding.Used[pair.Front]!), HangHolding.Of(holding.Used[pair.Rear]!));
+        var least = brief.Company.Policies.Rigging.LeastPick / 100;
+        Figure<Angle> On(double share, string which) => chain.FreeTilt(new PickHole(rear.Forward + (share * (front.Forward - rear.Forward)), rear.Up + (share * (front.Up - rear.Up)))) is { } tilt
+            ? new Figure<Angle>(tilt, facts.Doubts, Reason.Derived.It, Shared(which, share, front, rear, chain))
+            : unknown;
+        return (On(1 - least, "least"), On(least, "most"));
+    }
+
+    private Working? Shared(string which, double share, PickHole front, PickHole rear, HungChain chain)
+    {
+        var centre = CentreLevel(chain);
+        return Sum.Of($"{plan.Name}, {which} tilt at which both picks carry", "a = atan((x − p) / (u − z))", Statics.Equilibrium)
+            .Put("x", facts.At(centre.X))
+            .Put("p", facts.At(rear.Forward + (share * (front.Forward - rear.Forward))))
+            .Put("u", facts.At(rear.Up + (share * (front.Up - rear.Up))))
+            .Put("z", facts.At(centre.Z))
+            .Gives((at, pick, high, low) => Angle.FromRadians(Math.Atan((at.Meters - pick.Meters) / (high.Meters - low.Meters)))).How;
+    }
+
+    private static SidePoint CentreLevel(HungChain chain) => chain.At(Angle.Zero).Centre;
+
+    // R_front = W (x − x_rear) / (x_front − x_rear).
+    private Figure<Mass>? Share(HangState state, (int Front, int Rear) pair)
+    {
+        var (front, rear) = (holding.Used[pair.Front]!, holding.Used[pair.Rear]!);
+        var (ahead, behind) = (Along(state, front), Along(state, rear));
+        return ahead.Value!.Value <= behind.Value!.Value ? null
+            : Sum.Of($"{plan.Placed.Picks[pair.Front].Name}, carries, level", "R = W · (x − r) / (f − r)", Statics.Equilibrium)
+                .Put("W", carried)
+                .Put("x", holding.Pull is { } pull ? pull.Seeming(plan.Centre, state) : plan.Centre)
+                .Put("r", behind)
+                .Put("f", ahead)
+                .Gives((all, at, back, fore) => all * ((at.Meters - back.Meters) / (fore.Meters - back.Meters)));
+    }
+
+    private Figure<Length> Along(HangState state, FrameHole hole)
+    {
+        var at = state.PlaceOf(HangHolding.Of(hole));
+        var place = facts.At(at.X) with { RestsOn = facts.Doubts.With(HangHolding.RestsOn(hole)) };
+        return holding.Pull is { } pull ? pull.Leaning(place, at.Z) : place;
+    }
+
+    private Figure<Mass> LevelOf(PlacedPick pick, int index, Figure<Mass>? front)
+    {
+        if (plan.State is null)
+        {
+            return NoMass with { RestsOn = plan.Weight.RestsOn };
+        }
+
+        if (plan.Placed.Picks.Count == 1)
+        {
+            return Sum.Of($"{pick.Name}, carries", "R = W", Statics.Equilibrium).Put("W", carried).Gives(all => all);
+        }
+
+        return front is null ? NoMass with { RestsOn = plan.RestsOn }
+            : index == Pair!.Value.Front ? front
+            : Sum.Of($"{pick.Name}, carries, level", "R = W − F", Statics.Equilibrium).Put("W", carried).Put("F", front).Gives((all, other) => all - other);
+    }
+
+    private HangPickPlan PickOf(PlacedPick pick, int index, Figure<Mass> level)
+    {
+        var off = Offset(index, parts.Uneven);
+        var (rest, moving) = (Raised($"{pick.Name}, most at rest", level, off.Most, index), Raised($"{pick.Name}, most while it moves", level, Offset(index, parts.UnevenMoving().Value ?? Length.Zero).Most, index));
+        var spot = SpotOf(index);
+        var made = new PickPlan(
+            pick,
+            spot,
+            level,
+            rest,
+            CaseOf(index),
+            moving,
+            CaseOf(index),
+            new Figure<Mass>(off.Least is { } least ? Mass.FromKilograms(least) : null, level.RestsOn, Reason.Derived.It),
+            level.Value is null ? NoMass with { RestsOn = level.RestsOn } : Sum.Of($"{pick.Name}, most however uneven", "R = W", Statics.Equilibrium).Put("W", carried).Gives(all => all),
+            parts.OnHoist(pick, moving),
+            parts.RatingOf(pick),
+            parts.OnPoint(pick, rest),
+            parts.OnPointMoving(pick, moving))
+        {
+            HoistAtRest = parts.OnHoistAtRest(pick, rest),
+            RatingAtRest = parts.RatingAtRestOf(pick),
+        };
+        var height = reach.HeightOf(index);
+        return new HangPickPlan(made, holding.Used[index], plan.Placed.Written(index).Hole is null, height) { OffPlumb = OffPlumb(pick, spot, height) };
+    }
+
+    private string CaseOf(int index) => Pair is { } pair ? (index == pair.Front ? "front high" : "rear high") : "level";
+
+    // A hook that is high tilts the frame, and the frame shifts the load; however far it is off, all of it at most comes on one.
+    private (double? Least, double? Most) Offset(int index, Length off)
+    {
+        if (Pair is not { } pair || plan.State is not { } state)
+        {
+            var all = plan.State is null ? null : carried.Value?.Kilograms;
+            return (all, all);
+        }
+
+        var (front, rear) = (HangHolding.Of(holding.Used[pair.Front]!), HangHolding.Of(holding.Used[pair.Rear]!));
+        var turned = Math.Asin(Math.Min(1, off.Meters / Math.Sqrt(Math.Pow(front.Forward - rear.Forward, 2) + Math.Pow(front.Up - rear.Up, 2))));
+        var loads = new[] { -turned, 0, turned }.Select(more => Share(plan.Chain!.At(Angle.FromRadians(state.Tilt.Radians + more)), front, rear)).ToList();
+        var own = index == pair.Front ? loads : loads.ConvertAll(share => 1 - share);
+        var whole = carried.Value?.Kilograms ?? 0;
+        return (own.Min() * whole, own.Max() * whole);
+    }
+
+    private static double Share(HangState state, PickHole front, PickHole rear)
+    {
+        var (ahead, behind) = (state.PlaceOf(front).X, state.PlaceOf(rear).X);
+        return ahead <= behind ? 1 : Math.Clamp((state.Centre.X - behind) / (ahead - behind), 0, 1);
+    }
+
+    private Figure<Mass> Raised(string name, Figure<Mass> level, double? most, int index) =>
+        Sum.Of($"{name}, {CaseOf(index)}", "R = R₀ + ΔR", Statics.Equilibrium)
+            .Put("R₀", level)
+            .Put("ΔR", new Figure<Mass>(most is null || level.Value is null ? null : Mass.FromKilograms(Math.Max(0, most.Value - level.Value.Value.Kilograms)), facts.Doubts, Reason.Derived.It))
+            .Gives((flat, more) => flat + more);
+
+    // Its place is that of its hole, of two the middle between them; ahead is where it aims.
+    private Spot? SpotOf(int index)
+    {
+        if (plan.Stack.Spot is not { } spot || Pair is not { } pair || plan.State is not { } state)
+        {
+            return plan.Stack.Spot;
+        }
+
+        var (front, rear) = (state.PlaceOf(HangHolding.Of(holding.Used[pair.Front]!)).X, state.PlaceOf(HangHolding.Of(holding.Used[pair.Rear]!)).X);
+        var ahead = (index == pair.Front ? 1 : -1) * (front - rear) / 2;
+        var (sin, cos) = Math.SinCos(plan.Stack.Turn * Math.PI / 180);
+        return spot.Plus(-ahead * sin, -ahead * cos);
+    }
+
+    private Figure<Angle> OffPlumb(PlacedPick pick, Spot? hole, Figure<Length> height)
+    {
+        var doubts = plan.Stack.RestsOn.With(facts.Doubts);
+        if (parts.PointOf(pick) is not { } point || hole is not { } from || ground.Find(point.Place) is not { } to || !(height.Value < Figure.From(point.Height).Value))
+        {
+            return new Figure<Angle>(null, doubts, Reason.Derived.It);
+        }
+
+        var away = new Figure<Length>(Length.FromMeters(from.To(to)), doubts.With(Doubts.Of(point.Place.Doubt)), Reason.Derived.It);
+        var bare = Sum.Of($"{pick.Name}, chain off plumb", "β = atan(d / (H − h))", Publication.Arithmetic).Put("d", away).Put("H", Figure.From(point.Height)).Put("h", height)
+            .Gives((side, steel, low) => Angle.FromRadians(Math.Atan2(side.Meters, steel.Meters - low.Meters)));
+        return holding.Pull is not { } pull ? bare
+            : Sum.Of($"{pick.Name}, chain off plumb at most, pulled back", "β = d + l", Publication.Arithmetic).Put("d", bare).Put("l", pull.Lean).Gives((side, lean) => side + lean);
+    }
+}

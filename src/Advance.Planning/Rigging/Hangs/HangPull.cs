@@ -1,0 +1,70 @@
+using Advance.Domain.Figures;
+using Advance.Domain.Gigs;
+using Advance.Domain.Stocks;
+using Advance.Handbook;
+using UnitsNet;
+
+namespace Advance.Planning;
+
+/// <summary>
+/// What a line does that pulls a hang back: it takes a part of the weight, turns the nose down, and leans the chains. It pulls at the lower back edge of
+/// the lowest box, up and to the rear.
+/// </summary>
+internal sealed class HangPull(string name, PullBack pull, HangFacts facts, Figure<Mass> weight)
+{
+    private readonly Figure<Mass> force = Figure.From(pull.Pull);
+    private readonly Figure<Angle> up = Figure.From(pull.Up);
+
+    /// <summary>Whether pull and slope are known.</summary>
+    public bool IsKnown => force.Value is not null && up.Value is not null;
+
+    /// <summary>What is left for the chains to carry.</summary>
+    public Figure<Mass> Carried =>
+        Sum.Of($"{name}, what the pull-back leaves", "V = W − P · sin(θ)", Statics.Equilibrium).Put("W", weight).Put("P", force).Put("θ", up)
+            .Gives((all, back, slope) => all - (back * Math.Sin(slope.Radians)));
+
+    /// <summary>How far the chains lean back for it.</summary>
+    public Figure<Angle> Lean =>
+        Sum.Of($"{name}, lean of its chains by the pull-back", "β = atan(P · cos(θ) / V)", Statics.Equilibrium).Put("P", force).Put("θ", up).Put("V", Carried)
+            .Gives((back, slope, left) => Angle.FromRadians(Math.Atan2(back.Kilograms * Math.Cos(slope.Radians), left.Kilograms)));
+
+    /// <summary>Where it pulls.</summary>
+    public static SidePoint At(HangState state) =>
+        state.Boxes[^1].Pin.Along(state.Boxes[^1].Tilt.Radians, -state.Boxes[^1].Box.Behind, state.Boxes[^1].Box.PinToPin);
+
+    /// <summary>The tilt on one hole: what weight and pull turn about it comes to nothing.</summary>
+    public Figure<Angle> FreeTilt(HungChain chain, FrameHole hole, Figure<Length> ahead, Figure<Length> above)
+    {
+        var pick = HangHolding.Of(hole);
+        var at = At(chain.At(Angle.Zero));
+        var (e, f) = (facts.At(at.X - pick.Forward), facts.At(at.Z - pick.Up));
+        var turns = Sum.Of($"{name}, what the pull-back turns", "k = 9.80665 · P · (sin(θ) · e + cos(θ) · f)", Statics.Equilibrium).Put("P", force).Put("θ", up).Put("e", e).Put("f", f)
+            .Gives((back, slope, x, z) => Torque.FromNewtonMeters(TrussStatics.Gravity * back.Kilograms * ((Math.Sin(slope.Radians) * x.Meters) + (Math.Cos(slope.Radians) * z.Meters))));
+        var holds = Sum.Of($"{name}, what the pull-back holds", "m = 9.80665 · P · (sin(θ) · f − cos(θ) · e)", Statics.Equilibrium).Put("P", force).Put("θ", up).Put("f", f).Put("e", e)
+            .Gives((back, slope, z, x) => Torque.FromNewtonMeters(TrussStatics.Gravity * back.Kilograms * ((Math.Sin(slope.Radians) * z.Meters) - (Math.Cos(slope.Radians) * x.Meters))));
+        var turned = Sum.Of($"{name}, what turns it, level", "M = 9.80665 · W · (x − p) − k", Statics.Equilibrium).Put("W", weight).Put("x", ahead).Put("p", HangHolding.Place(hole, pick.Forward)).Put("k", turns)
+            .Gives((all, x, p, less) => Torque.FromNewtonMeters((TrussStatics.Gravity * all.Kilograms * (x.Meters - p.Meters)) - less.NewtonMeters));
+        var held = Sum.Of($"{name}, what holds it, level", "N = 9.80665 · W · (u − z) + m", Statics.Equilibrium).Put("W", weight).Put("u", HangHolding.Place(hole, pick.Up)).Put("z", above).Put("m", holds)
+            .Gives((all, high, low, more) => Torque.FromNewtonMeters((TrussStatics.Gravity * all.Kilograms * (high.Meters - low.Meters)) + more.NewtonMeters));
+        return held.Value is null or { NewtonMeters: <= 0 } ? new Figure<Angle>(null, held.RestsOn.With(turned.RestsOn), Reason.Derived.It)
+            : Sum.Of($"{name}, tilt on hole {hole.Name}, pulled back", "a = atan(M / N)", Statics.Equilibrium).Put("M", turned).Put("N", held)
+                .Gives((one, other) => Angle.FromRadians(Math.Atan(one.NewtonMeters / other.NewtonMeters)));
+    }
+
+    /// <summary>Where the weight seems to act between two picks, with what the pull turns.</summary>
+    public Figure<Length> Seeming(Figure<Length> centre, HangState state)
+    {
+        var at = At(state);
+        var turns = Sum.Of($"{name}, arm of the pull-back", "r = sin(θ) · e + cos(θ) · f", Statics.Equilibrium).Put("θ", up).Put("e", facts.At(at.X)).Put("f", facts.At(at.Z))
+            .Gives((slope, x, z) => Length.FromMeters((Math.Sin(slope.Radians) * x.Meters) + (Math.Cos(slope.Radians) * z.Meters)));
+        var moment = Sum.Of($"{name}, what weight and pull-back turn", "M = 9.80665 · (W · g − P · r)", Statics.Equilibrium).Put("W", weight).Put("g", centre).Put("P", force).Put("r", turns)
+            .Gives((all, from, back, arm) => Torque.FromNewtonMeters(TrussStatics.Gravity * ((all.Kilograms * from.Meters) - (back.Kilograms * arm.Meters))));
+        return Sum.Of($"{name}, where what is left seems to act", "x = M / (9.80665 · V)", Statics.Equilibrium).Put("M", moment).Put("V", Carried)
+            .Gives((turned, left) => Length.FromMeters(turned.NewtonMeters / (TrussStatics.Gravity * left.Kilograms)));
+    }
+
+    // Leaning chains move their holes as they pull: each acts so much further back per metre that it is above the front pin.
+    internal Figure<Length> Leaning(Figure<Length> place, double above) =>
+        Sum.Of($"{name}, a hole as its leaning chain pulls", "f = p − u · tan(β)", Statics.Equilibrium).Put("p", place).Put("u", facts.At(above)).Put("β", Lean)
+            .Gives((ahead, high, lean) => Length.FromMeters(ahead.Meters - (high.Meters * Math.Tan(lean.Radians))));
+}
