@@ -35,6 +35,12 @@ public static class Nec
     /// <summary>The lowest temperature class of conductor and terminations decides.</summary>
     public static readonly Publication TerminationTemperature = new(Title, Edition, "110.14(C)", Standing.Read);
 
+    /// <summary>Cords made up from listed parts: 16 AWG and larger on branch circuits of 20 A; listed cord sets and supply cords as listed.</summary>
+    public static readonly Publication CordsOnBranchCircuits = new(Title, Edition, "240.5(B)(4)", Standing.Read);
+
+    /// <summary>Receptacles of 15 A or 20 A on a branch circuit of 20 A that feeds several.</summary>
+    public static readonly Publication Receptacles = new(Title, Edition, "Table 210.21(B)(3)", Standing.FromMemory);
+
     /// <summary>The neutral of single-pole feeders to phase-control dimmers counts 130 %.</summary>
     public static readonly Publication DimmerNeutral = new(Title, Edition, "520.53(O)(2)", Standing.Read);
 }

@@ -89,7 +89,7 @@ internal sealed class LoadPlaces
             for (var number = row.Numbers.First; number <= row.Numbers.Last; number++)
             {
                 places[Address.Of("lighting") / "fixture" / number] =
-                    new LoadPlace(PowerUse.Lighting, Spot: spot, Height: position is null ? null : Trim(position, gig, spot)) { RestsOn = RestsOn(position) };
+                    new LoadPlace(PowerUse.Lighting, Spot: spot, Height: position is null ? null : Trim(position, gig, spot)) { RestsOn = RestsOn(position, gig) };
             }
         }
     }
@@ -97,7 +97,7 @@ internal sealed class LoadPlaces
     // A trim is said from the floor or from the deck, and what hangs over the deck hangs so much less above what is under it.
     private static double? Trim(Position position, Gig gig, Spot? spot)
     {
-        if (position.Trim is not { } given || !given.Is(out var trim))
+        if (TrimOf(position, gig) is not { } given || !given.Is(out var trim))
         {
             return null;
         }
@@ -112,7 +112,10 @@ internal sealed class LoadPlaces
         };
     }
 
-    private static Doubts RestsOn(Position? position) => Doubts.Of(position?.Place.Doubt).With(Doubts.Of(position?.Trim?.Doubt));
+    // A position at a truss hangs as high as that.
+    private static Given<HeightFrom>? TrimOf(Position position, Gig gig) => position.Trim ?? (gig.Rigging.At(position.Place) is { } truss ? truss.Trim : null);
+
+    private static Doubts RestsOn(Position? position, Gig gig) => position is null ? Doubts.None : Doubts.Of(position.Place.Doubt).With(Doubts.Of(TrimOf(position, gig)?.Doubt));
 
     private static bool IsOnDeck(Gig gig, Spot? spot) =>
         spot is { } at && gig.Stages is [{ } stage, ..] && stage.Size.Is(out var size)

@@ -1,5 +1,7 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Venues;
+using Advance.Handbook;
 
 namespace Advance.Planning;
 
@@ -32,6 +34,9 @@ internal sealed class AdapterChangesProtection : Rule<AdapterChangesProtection.C
         "Take an adapter with a fuse in its plug, or a circuit with a smaller device.",
         $"{found.Lead.ConnectorCarries.Value!.Value} behind {found.Lead.Limit.Value!.Value}");
 
+    private static bool IsAllowed(ProtectedLead lead) => lead.Use.Point.Rules == WiringRules.Nec && lead.ConnectorCarries.Value is { } carries && lead.Limit.Value is { } limit
+        && CordProtection.HoldsConnector(carries, limit) && LeadResistance.GaugeOf(lead.Lead.Cable!.Section) is { } gauge && CordProtection.Holds(gauge, limit);
+
     internal sealed record Case(ProtectedLead Lead)
-        : Judgement(Address.Of("power") / "adapter" / Lead.Use.Run.Label / Lead.Lead.Id, Lead.Use.At, Lead.Limit.AtMost(Lead.ConnectorCarries), Lead.Limit.RestsOn);
+        : Judgement(Address.Of("power") / "adapter" / Lead.Use.Run.Label / Lead.Lead.Id, Lead.Use.At, IsAllowed(Lead) ? Verdict.Holds : Lead.Limit.AtMost(Lead.ConnectorCarries), Lead.Limit.RestsOn);
 }

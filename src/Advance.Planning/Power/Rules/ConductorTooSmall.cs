@@ -1,5 +1,6 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Venues;
 using Advance.Handbook;
 
 namespace Advance.Planning;
@@ -33,6 +34,10 @@ internal sealed class ConductorTooSmall : Rule<ConductorTooSmall.Case>
         "Take a thicker lead, one with a fuse in its plug, or a circuit with a smaller device.",
         $"{found.Lead.Bare.Value!.Value} behind {found.Lead.Device!.Limit.Value!.Value}");
 
+    // In North America cords down to 16 AWG count as protected by 20 A; what they are loaded with is told by other rules.
+    private static bool IsCord(LeadCapacity lead) => lead.Device!.Rules == WiringRules.Nec
+        && LeadResistance.GaugeOf(lead.Lead.Cable!.Section) is { } gauge && CordProtection.Holds(gauge, lead.Device.Limit.Value!.Value);
+
     internal sealed record Case(LeadCapacity Lead)
-        : Judgement(Lead.Address / "device", Lead.Device!.At, Lead.Device.Limit.AtMost(Lead.Bare), Lead.Device.Limit.RestsOn.With(Lead.Bare.RestsOn));
+        : Judgement(Lead.Address / "device", Lead.Device!.At, IsCord(Lead) ? Verdict.Holds : Lead.Device.Limit.AtMost(Lead.Bare), Lead.Device.Limit.RestsOn.With(Lead.Bare.RestsOn));
 }
