@@ -11,7 +11,13 @@ namespace Advance.Sheets;
 internal static class DrawingList
 {
     /// <summary>All of them, drawn from this plan when they are asked for.</summary>
-    public static IReadOnlyList<Drawing> Of(Plan plan) =>
+    public static IReadOnlyList<Drawing> Of(Plan plan) => [.. All(plan).Select(drawing => drawing with { Draw = told => InUnits(plan, drawing.Draw(told)) })];
+
+    // A scale bar counts in what the paper speaks.
+    private static Scene? InUnits(Plan plan, Scene? scene) =>
+        scene is null ? null : scene with { BarUnit = plan.Brief.Company.Units == UnitSystem.Metric ? BarUnit.Metres : BarUnit.Feet };
+
+    private static IReadOnlyList<Drawing> All(Plan plan) =>
     [
         new Drawing("way-in", [], _ => WayInDrawing.Draw(plan)),
         new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),

@@ -16,10 +16,13 @@ public sealed class Speech
     private static readonly string[] Weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
     private static readonly string[] Months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
-    private Speech(UnitSystem units) => Units = units;
+    private Speech(UnitSystem units) => (Units, Paper) = (units, PaperUnits.Of(units));
 
     /// <summary>The system of units.</summary>
     public UnitSystem Units { get; }
+
+    /// <summary>Its units by name, for the heads of columns.</summary>
+    public PaperUnits Paper { get; }
 
     /// <summary>The speech of a system of units.</summary>
     public static Speech Of(UnitSystem units) => units == UnitSystem.Metric ? Metric : UsCustomary;
@@ -50,18 +53,19 @@ public sealed class Speech
         ElectricCurrent current => Scaled(current.Amperes, "A", "mA"),
         ElectricPotential potential => Numbers.Plain(potential.Volts, 1) + " V",
         ElectricResistance resistance => Scaled(resistance.Ohms, "Ω", "mΩ"),
-        Force force => Numbers.Plain(force.Kilonewtons, 2) + " kN",
-        Pressure pressure => Numbers.Plain(pressure.KilonewtonsPerSquareMeter, 2) + " kN/m²",
-        Torque torque => Math.Abs(torque.NewtonMeters) < 1000 ? Numbers.Plain(torque.NewtonMeters, 0) + " N·m" : Numbers.Plain(torque.KilonewtonMeters, 2) + " kNm",
-        Temperature temperature => Numbers.Plain(temperature.DegreesCelsius, 1) + " °C",
+        FineLength fine => Paper.Say(fine),
+        Force force => Paper.Say(force),
+        Pressure pressure => Paper.Say(pressure),
+        Torque torque => Paper.Say(torque),
+        Temperature temperature => Paper.Say(temperature),
         Power power => power.Watts >= 1000 ? Numbers.Plain((double)power.Kilowatts, 2) + " kW" : Numbers.Plain((double)power.Watts, 0) + " W",
         Frequency frequency => frequency.Hertz >= 1000 ? Numbers.Plain(frequency.Kilohertz, 2) + " kHz" : Numbers.Plain(frequency.Hertz, 1) + " Hz",
         Duration duration => duration.Seconds < 1 ? Numbers.Plain(duration.Milliseconds, 2) + " ms" : Numbers.Plain(duration.Minutes, 1) + " min",
         Angle angle => Numbers.Plain(angle.Degrees, 1) + "°",
         Ratio ratio => Numbers.Plain(ratio.Percent, 1) + " %",
-        Speed speed => Numbers.Plain(speed.MetersPerSecond, 1) + " m/s",
-        Area area => Numbers.Plain(area.SquareMeters, 2) + " m²",
-        Volume volume => Numbers.Plain(volume.CubicMeters, 2) + " m³",
+        Speed speed => Paper.Say(speed),
+        Area area => Paper.Say(area),
+        Volume volume => Paper.Say(volume),
         Level level => Numbers.Plain(level.Decibels, 1) + " dB",
         ElectricApparentPower apparent => Numbers.Plain(apparent.Kilovoltamperes, 2) + " kVA",
         ResistancePerLength perLength => Numbers.Plain(perLength.OhmsPerMetre * 1000, 2) + " mΩ/m",
@@ -89,7 +93,7 @@ public sealed class Speech
         var (feet, rest) = Math.DivRem(Math.Abs(halves), 24);
         var sign = halves < 0 ? "-" : "";
         var inches = rest % 2 == 0 ? $"{rest / 2}" : $"{rest / 2}.5";
-        return rest == 0 ? $"{sign}{feet}'" : $"{sign}{feet}' {inches}\"";
+        return rest == 0 ? $"{sign}{feet}'" : feet == 0 ? $"{sign}{inches}\"" : $"{sign}{feet}' {inches}\"";
     }
 
     private static string Scaled(double value, string unit, string small) =>

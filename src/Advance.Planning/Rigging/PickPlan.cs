@@ -8,9 +8,9 @@ namespace Advance.Planning;
 /// <param name="Spot">Seen from above; null where nobody knows.</param>
 /// <param name="Level">All level: the harder of stiff and soft.</param>
 /// <param name="AtRest">The most at rest, a little uneven.</param>
-/// <param name="AtRestCase">In which case.</param>
+/// <param name="AtRestCase">In which case; null where unknown.</param>
 /// <param name="Moving">The most while it moves, more uneven, without the dynamic factor.</param>
-/// <param name="MovingCase">In which case.</param>
+/// <param name="MovingCase">In which case; null where unknown.</param>
 /// <param name="Least">The least at rest, a little uneven.</param>
 /// <param name="Bound">The most however uneven it is.</param>
 /// <param name="Hoist">On the hoist while it moves, with the dynamic factor.</param>
@@ -22,9 +22,9 @@ public sealed record PickPlan(
     Spot? Spot,
     Figure<Mass> Level,
     Figure<Mass> AtRest,
-    string AtRestCase,
+    LiftCase? AtRestCase,
     Figure<Mass> Moving,
-    string MovingCase,
+    LiftCase? MovingCase,
     Figure<Mass> Least,
     Figure<Mass> Bound,
     Figure<Mass> Hoist,
@@ -53,8 +53,8 @@ public sealed record PickPlan(
     internal IEnumerable<Stated> Figures =>
     [
         Stated.Of(Address / "level", $"{Name}, carries, level", Level),
-        Stated.Of(Address / "at-rest", $"{Name}, most at rest, {AtRestCase}", AtRest),
-        Stated.Of(Address / "moving", $"{Name}, most while it moves, {MovingCase}", Moving),
+        Stated.Of(Address / "at-rest", $"{Name}, most at rest, {AtRestCase?.Name}", AtRest),
+        Stated.Of(Address / "moving", $"{Name}, most while it moves, {MovingCase?.Name}", Moving),
         Stated.Of(Address / "least", $"{Name}, least", Least),
         Stated.Of(Address / "bound", $"{Name}, most however uneven", Bound),
         Stated.Of(Address / "hoist", $"{Name}, on its hoist, moving", Hoist),

@@ -1,4 +1,5 @@
 using Advance.Domain.Figures;
+using Advance.Domain.Wording;
 
 namespace Advance.Planning;
 
@@ -7,5 +8,5 @@ namespace Advance.Planning;
 /// <param name="Worst">Of all cases.</param>
 /// <param name="Allowed">By its maker, with what wear leaves of it.</param>
 /// <param name="Case">In which case the worst is, and where; empty where nobody knows.</param>
-public sealed record TrussForce<T>(Figure<T> Worst, Figure<T> Allowed, string Case)
+public sealed record TrussForce<T>(Figure<T> Worst, Figure<T> Allowed, Words Case)
     where T : struct, IComparable<T>;

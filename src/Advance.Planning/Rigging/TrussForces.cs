@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
+using Advance.Domain.Wording;
 using Advance.Handbook;
 using UnitsNet;
 
@@ -25,7 +26,7 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
                 .Put("φ", Figure.Policy("dynamic-factor", dynamic))
                 .Put("v", new Figure<Force>(most is null ? null : Force.FromNewtons(Math.Abs(most.Value)), Doubts, Reason.Derived.It))
                 .Gives((factor, force) => factor * force);
-            return new TrussForce<Force>(worst, capacity.Shear, Words(most));
+            return new TrussForce<Force>(worst, capacity.Shear, Where(most));
         }
     }
 
@@ -48,7 +49,7 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
         var name = $"{truss.Name}, {how} moment, moving";
         var at = most is null ? new Figure<Torque>(null, Doubts, Reason.Derived.It) : AtRest(name, most, sign);
         var worst = Sum.Of(name, "M = φ · m", Statics.Equilibrium).Put("φ", Figure.Policy("dynamic-factor", dynamic)).Put("m", at).Gives((factor, moment) => moment * factor);
-        return new TrussForce<Torque>(worst, allowed, Words(most));
+        return new TrussForce<Torque>(worst, allowed, Where(most));
     }
 
     private Figure<Torque> AtRest(string name, LiftExtreme most, int sign)
@@ -57,7 +58,7 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
         var pulls = truss.Picks.Select((pick, index) => (At: pick.Pick.Along.Value.Meters, Pull: state.Levels[index])).Where(one => one.At < most.At).ToList();
         var weights = loads.Select(load => LeftOf(load, most.At)).Where(one => one.Share > 0).ToList();
         var formula = sign > 0 ? "m = 9.80665 · (Σ Rᵢ · aᵢ − Σ Wⱼ · bⱼ)" : "m = 9.80665 · (Σ Wⱼ · bⱼ − Σ Rᵢ · aᵢ)";
-        return Sum.Of($"{name}, {Words(most)}, at rest", formula, Statics.Equilibrium)
+        return Sum.Of($"{name}, {Where(most)}, at rest", formula, Statics.Equilibrium)
             .PutAll("Rᵢ", pulls.Select(one => new Figure<Mass>(Mass.FromKilograms(one.Pull / TrussStatics.Gravity), Doubts, Reason.Derived.It)))
             .PutAll("aᵢ", pulls.Select(one => LengthOf(most.At - one.At)))
             .PutAll("Wⱼ", weights.Select(one => one.Load.Weight.Value is { } mass ? new Figure<Mass>(mass * one.Share, one.Load.Weight.RestsOn, Reason.Derived.It) : one.Load.Weight))
@@ -82,5 +83,5 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
 
     private static Figure<Length> LengthOf(double metres) => new(Length.FromMeters(metres), Domain.Facts.Doubts.None, Reason.Derived.It);
 
-    private static string Words(LiftExtreme? most) => most is null ? "" : FormattableString.Invariant($"at {most.At:0.##} m, {most.Case.Name}");
+    private static Words Where(LiftExtreme? most) => most is null ? "" : Words.Of($"at {Length.FromMeters(most.At)}, {most.Case.Said}");
 }

@@ -31,9 +31,10 @@ internal static class DeckCount
             .Put("d", Figure.From(deck.Select(size => size.Depth)))
             .Gives((width, depth, @long, wide) => width.Meters * depth.Meters / (@long.Meters * wide.Meters));
 
-    private static bool? CanFill(Given<Size> stage, Given<Size> deck) => stage.Is(out var whole) && deck.Is(out var one) && Mm(one.Width) > 0 && Mm(one.Depth) > 0 && Mm(whole.Width) > 0 && Mm(whole.Depth) > 0
-        ? Tiling.Fills(Mm(whole.Width), Mm(whole.Depth), Mm(one.Width), Mm(one.Depth))
+    private static bool? CanFill(Given<Size> stage, Given<Size> deck) => stage.Is(out var whole) && deck.Is(out var one) && Tenths(one.Width) > 0 && Tenths(one.Depth) > 0 && Tenths(whole.Width) > 0 && Tenths(whole.Depth) > 0
+        ? Tiling.Fills(Tenths(whole.Width), Tenths(whole.Depth), Tenths(one.Width), Tenths(one.Depth))
         : null;
 
-    private static int Mm(Length length) => (int)Math.Round(length.Millimeters, MidpointRounding.AwayFromZero);
+    // Of a millimetre: a deck of 8 x 4 ft is no whole number of millimetres, but one of tenths.
+    private static int Tenths(Length length) => (int)Math.Round(length.Millimeters * 10, MidpointRounding.AwayFromZero);
 }

@@ -7,9 +7,9 @@ public static class Tiling
     /// Whether rectangles of one size, turned as needed, fill another without gap or overhang. A rectangle is filled exactly when each side
     /// of the deck divides one of its sides, and where both divide the same one only, the other can be made up of both.
     /// </summary>
-    /// <param name="width">Of what is to be filled, in whole millimetres, more than 0.</param>
+    /// <param name="width">Of what is to be filled, in whole tenths of a millimetre, more than 0.</param>
     /// <param name="depth">The same, the other way.</param>
-    /// <param name="long">Of the deck, in whole millimetres, more than 0.</param>
+    /// <param name="long">Of the deck, in whole tenths of a millimetre, more than 0.</param>
     /// <param name="wide">The same, the other way.</param>
     public static bool Fills(int width, int depth, int @long, int wide)
     {

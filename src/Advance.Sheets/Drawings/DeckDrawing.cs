@@ -1,5 +1,6 @@
 using System.Globalization;
 using Advance.Domain.Gigs;
+using Advance.Domain.Wording;
 using Advance.Paper.Pictures;
 using Advance.Paper.Tree;
 using Advance.Planning;
@@ -17,12 +18,17 @@ internal static class DeckDrawing
     private const double Step = 0.5;
     private const double SideRoom = 0.6;
 
+    private const double Tiny = 1e-6;
+    private const double FootInMetres = 0.3048;
+    private const int UsGrid = 4;
+
     private static readonly int[] Sides = [-1, 1];
 
     /// <summary>From back to front; nothing where the size is unknown.</summary>
     /// <param name="stage">The stage.</param>
     /// <param name="things">What stands on and around it: the letters of the sides keep off it.</param>
-    public static IEnumerable<Layer> Layers(Stage stage, IReadOnlyList<Placed> things)
+    /// <param name="units">Those of the paper: a line of the grid each metre, or each four feet.</param>
+    public static IEnumerable<Layer> Layers(Stage stage, IReadOnlyList<Placed> things, UnitSystem units)
     {
         if (!stage.Size.Is(out var size))
         {
@@ -30,14 +36,15 @@ internal static class DeckDrawing
         }
 
         var (half, depth) = (size.Width.Meters / 2, size.Depth.Meters);
-        yield return new Layer("grid", [.. Grid(half, depth)]);
+        var (grid, counts) = units == UnitSystem.Metric ? (1.0, 1) : (UsGrid * FootInMetres, UsGrid);
+        yield return new Layer("grid", [.. Grid(half, depth, grid)]);
         yield return new Layer("deck", [Edge(half, depth)]) { KeepsLabelsOff = true };
-        yield return new Layer("lettering", [.. Words(half, depth, things)]);
+        yield return new Layer("lettering", [.. Words(half, depth, things, grid, counts)]);
     }
 
-    private static IEnumerable<Shape> Grid(double half, double depth)
+    private static IEnumerable<Shape> Grid(double half, double depth, double grid)
     {
-        for (var x = 1; x < half; x++)
+        for (var x = grid; x < half - Tiny; x += grid)
         {
             foreach (var side in Sides)
             {
@@ -45,7 +52,7 @@ internal static class DeckDrawing
             }
         }
 
-        for (var y = 1; y < depth; y++)
+        for (var y = grid; y < depth - Tiny; y += grid)
         {
             yield return new Line(PlotScale.At(-half, y), PlotScale.At(half, y)) { Pen = Pen.Hair };
         }
@@ -56,17 +63,17 @@ internal static class DeckDrawing
     private static Rectangle Edge(double half, double depth) =>
         new(PlotScale.At(0, depth / 2), PlotScale.Mm(2 * half), PlotScale.Mm(depth)) { Pen = Pen.Heavy };
 
-    private static IEnumerable<Shape> Words(double half, double depth, IReadOnlyList<Placed> things)
+    private static IEnumerable<Shape> Words(double half, double depth, IReadOnlyList<Placed> things, double grid, int counts)
     {
-        for (var x = 1; x <= half; x++)
+        for (var x = 1; x * grid <= half + Tiny; x++)
         {
-            yield return Number(x, PlotScale.At(-x, -Beside));
-            yield return Number(x, PlotScale.At(x, -Beside));
+            yield return Number(x * counts, PlotScale.At(-x * grid, -Beside));
+            yield return Number(x * counts, PlotScale.At(x * grid, -Beside));
         }
 
-        for (var y = 1; y <= depth; y++)
+        for (var y = 1; y * grid <= depth + Tiny; y++)
         {
-            yield return Number(y, PlotScale.At(-half - Beside, y));
+            yield return Number(y * counts, PlotScale.At(-half - Beside, y * grid));
         }
 
         yield return Letters("SR", Free(-half - SideLetters, depth, things));

@@ -1,7 +1,8 @@
-using System.Globalization;
+using Advance.Domain.Wording;
 using Advance.Paper.Pictures;
 using Advance.Paper.Tree;
 using Advance.Planning;
+using UnitsNet;
 
 namespace Advance.Sheets.Drawings;
 
@@ -17,20 +18,24 @@ internal static class ForceCurves
     /// <param name="truss">The truss.</param>
     /// <param name="dynamic">What starting and stopping adds, as a factor.</param>
     /// <param name="length">Of the truss, in metres.</param>
-    public static IEnumerable<Shape> Shapes(TrussPlan truss, double dynamic, double length)
+    /// <param name="units">Those of the paper.</param>
+    public static IEnumerable<Shape> Shapes(TrussPlan truss, double dynamic, double length, PaperUnits units)
     {
         if (truss.Study?.Moving.Curve is not { Count: > 1 } curve)
         {
             return [];
         }
 
-        var shear = truss.Shear.Allowed.Value?.Kilonewtons;
-        var (sagging, hogging) = (truss.Sagging.Allowed.Value?.KilonewtonMeters, truss.Hogging.Allowed.Value?.KilonewtonMeters);
-        return Diagram("Shear, kN", ShearMiddle, length, [.. curve.Select(point => (point.At, point.LeastShear * dynamic / 1000, point.MostShear * dynamic / 1000))], shear, shear, isDown: false)
-            .Concat(Diagram("Moment, kNm, sagging down", MomentMiddle, length, [.. curve.Select(point => (point.At, point.LeastMoment * dynamic / 1000, point.MostMoment * dynamic / 1000))], sagging, hogging, isDown: true));
+        double OfForce(double newtons) => units.In(Force.FromNewtons(newtons * dynamic));
+        double OfMoment(double newtonMetres) => units.In(Torque.FromNewtonMeters(newtonMetres * dynamic));
+        var shear = truss.Shear.Allowed.Value is { } most ? units.In(most) : (double?)null;
+        var sagging = truss.Sagging.Allowed.Value is { } down ? units.In(down) : (double?)null;
+        var hogging = truss.Hogging.Allowed.Value is { } up ? units.In(up) : (double?)null;
+        return Diagram($"Shear, {units.Force}", ShearMiddle, length, [.. curve.Select(point => (point.At, OfForce(point.LeastShear), OfForce(point.MostShear)))], shear, shear, units.ForceDecimals, isDown: false)
+            .Concat(Diagram($"Moment, {units.Moment}, sagging down", MomentMiddle, length, [.. curve.Select(point => (point.At, OfMoment(point.LeastMoment), OfMoment(point.MostMoment)))], sagging, hogging, units.ForceDecimals, isDown: true));
     }
 
-    private static IEnumerable<Shape> Diagram(string name, double middle, double length, IReadOnlyList<(double At, double Least, double Most)> curve, double? most, double? least, bool isDown)
+    private static IEnumerable<Shape> Diagram(string name, double middle, double length, IReadOnlyList<(double At, double Least, double Most)> curve, double? most, double? least, int decimals, bool isDown)
     {
         var largest = Math.Max(curve.Max(point => Math.Max(Math.Abs(point.Least), Math.Abs(point.Most))), Math.Max(most ?? 0, least ?? 0));
         var scale = largest > 0 ? (isDown ? -Half : Half) / largest : 0;
@@ -43,7 +48,7 @@ internal static class ForceCurves
             if (limit is { } allowed)
             {
                 yield return new Line(Of(0, sign * allowed), Of(length, sign * allowed)) { Pen = new Pen(LineWeight.Normal, Dash.Dashed) };
-                yield return new Lettering(Of(length, sign * allowed).Plus(100, 0), $"allowed {Said(allowed)}", TextStyle.Quiet) { Anchor = Anchor.Left };
+                yield return new Lettering(Of(length, sign * allowed).Plus(100, 0), $"allowed {Said(allowed, decimals)}", TextStyle.Quiet) { Anchor = Anchor.Left };
             }
             else
             {
@@ -52,12 +57,12 @@ internal static class ForceCurves
         }
 
         var (high, low) = (curve.Max(point => point.Most), curve.Min(point => point.Least));
-        yield return new Lettering(Of(0, high).Plus(-100, 0), Said(high), TextStyle.Quiet) { Anchor = Anchor.Right };
+        yield return new Lettering(Of(0, high).Plus(-100, 0), Said(high, decimals), TextStyle.Quiet) { Anchor = Anchor.Right };
         if (Math.Abs(high - low) * Math.Abs(scale) > 0.35)
         {
-            yield return new Lettering(Of(0, low).Plus(-100, 0), Said(low), TextStyle.Quiet) { Anchor = Anchor.Right };
+            yield return new Lettering(Of(0, low).Plus(-100, 0), Said(low, decimals), TextStyle.Quiet) { Anchor = Anchor.Right };
         }
     }
 
-    private static string Said(double value) => value.ToString("0.##", CultureInfo.InvariantCulture).Replace('-', '−');
+    private static string Said(double value, int decimals) => Numbers.Plain(value, decimals).Replace('-', '−');
 }

@@ -23,7 +23,7 @@ internal static class RiggingPlotDrawing
         return trusses.Count == 0 && symbols.Count == 0 ? null : new Scene(
             $"Rigging plot of {plan.Brief.Gig.Title}, seen from above with the audience at the foot",
             [
-                .. stage is null ? [] : DeckDrawing.Layers(stage, Covered(plan)),
+                .. stage is null ? [] : DeckDrawing.Layers(stage, Covered(plan), speech.Units),
                 new Layer("trusses", [.. trusses.Select(truss => TrussOf(truss, speech))]),
                 new Layer("bridles", [.. Legs(plan)]) { KeepsLabelsOff = true },
                 new Layer("points", symbols),

@@ -37,7 +37,7 @@ internal static class StagePlotDrawing
         return new Scene(
             $"Stage plot of {act ?? plan.Brief.Gig.Title}, seen from above with the audience at the foot",
             [
-                .. DeckDrawing.Layers(stage, things),
+                .. DeckDrawing.Layers(stage, things, plan.Brief.Company.Units),
                 new Layer("things", [.. things.Select(thing => PlotSymbols.Of(thing, LabelOf(thing, plan, inside[thing.Spot], atThings[thing.Name])))]),
                 new Layer("people", [.. Places(lines.Where(line => !near.Exists(thing => IsAt(line, thing)) && IsNear(line.Spot, stage)))]),
                 new Layer("wedges", [.. Wedges(plan, stage, act)]),

@@ -37,7 +37,7 @@ internal static class TrussElevationDrawing
                 new Layer("picks", [.. hung.Symbols()]),
                 new Layer("loads", [.. CarriedSide.Shapes(truss, heights.Lower, speech)]),
                 new Layer("dimensions", [.. Dimensions(plan, truss, length, heights, speech)]),
-                new Layer("forces", [.. ForceCurves.Shapes(truss, plan.Brief.Company.Policies.Rigging.DynamicFactor, length)]) { KeepsLabelsOff = true },
+                new Layer("forces", [.. ForceCurves.Shapes(truss, plan.Brief.Company.Policies.Rigging.DynamicFactor, length, speech.Paper)]) { KeepsLabelsOff = true },
             ]);
     }
 

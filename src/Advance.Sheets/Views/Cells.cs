@@ -100,6 +100,9 @@ internal sealed class Cells(Plan plan)
         return Cell.Of(PlaceWords.Of(place, speech).Replace($" {LengthUnit}", "", StringComparison.Ordinal));
     }
 
+    /// <summary>The units of the paper.</summary>
+    public PaperUnits Units => speech.Paper;
+
     /// <summary>The unit of <see cref="Mass"/>.</summary>
     public string MassUnit => speech.Units == UnitSystem.Metric ? "kg" : "lb";
 

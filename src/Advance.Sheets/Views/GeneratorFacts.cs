@@ -113,7 +113,7 @@ internal sealed class GeneratorFacts(GeneratorPlan plan, Cells cells)
         return figure.Value is not { } leads ? cell : leads.Voltamperes == 0 ? cell with { Text = "none that anybody knows of", Address = null } : cell with { Text = $"{cell.Text} kvar" };
     }
 
-    private Cell Litres(Figure<Volume> figure) => cells.Amount(figure, volume => volume.Liters, 0) is var cell && figure.Value is null ? cell : cell with { Text = $"{cell.Text} l" };
+    private Cell Litres(Figure<Volume> figure) => cells.Amount(figure, cells.Units.FuelIn, 0) is var cell && figure.Value is null ? cell : cell with { Text = $"{cell.Text} {cells.Units.Fuel}" };
 
     // What is asked and not answered is hatched.
     private Cell Told<T>(Given<T> given)

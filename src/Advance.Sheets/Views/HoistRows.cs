@@ -49,9 +49,9 @@ internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech
     }
 
     /// <summary>What is used most: <c>hoist T1-2</c>, <c>the truss, sagging at 4.5 m</c>.</summary>
-    public static string PartOf(TrussPlan truss, LiftUse use)
+    public string PartOf(TrussPlan truss, LiftUse use)
     {
-        var at = use.At is { } place ? string.Create(CultureInfo.InvariantCulture, $" at {place:0.##} m") : "";
+        var at = use.At is { } place ? $" at {speech.Say(UnitsNet.Length.FromMeters(place))}" : "";
         return use.Part switch
         {
             LiftPart.Hoist => use.Hoist is { } hoist ? $"{truss.Picks[hoist].Name}, its hoist or point" : "a hoist",
@@ -89,6 +89,8 @@ internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech
         return whole == 0 ? "under 1 link" : whole == 1 ? "1 link" : string.Create(CultureInfo.InvariantCulture, $"{whole} links");
     }
 
+    private string CaseOf(LiftCase? lift) => lift is null ? "" : speech.Say(lift.Said);
+
     private string Notes(PickPlan pick)
     {
         var placed = pick.Placed;
@@ -96,8 +98,8 @@ internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech
         var hoist = placed.Hoist?.Kind?.Hoist;
         var speed = hoist?.Speed is { IsKnown: true } fast ? string.Create(CultureInfo.InvariantCulture, $"{(rigging.IsMetric ? fast.Value.MetersPerMinutes : fast.Value.FeetPerMinute):0.#} {(rigging.IsMetric ? "m" : "ft")}/min") : "";
         var limiter = hoist?.Limiter is { IsKnown: true } slips ? $"limiter slips at {speech.Say(slips.Value)} of what it lifts" : "";
-        var cases = pick.AtRestCase.Length == 0 ? ""
-            : pick.AtRestCase == pick.MovingCase ? $"most: {pick.AtRestCase}" : $"most at rest: {pick.AtRestCase}; moving: {pick.MovingCase}";
+        var (rest, moving) = (CaseOf(pick.AtRestCase), CaseOf(pick.MovingCase));
+        var cases = rest.Length == 0 ? "" : rest == moving ? $"most: {rest}" : $"most at rest: {rest}; moving: {moving}";
         var group = placed.Pick.Group.Length > 0 ? $"control {placed.Pick.Group}" : "";
         return string.Join(" · ", new[] { cases, gear, speed, limiter, group }.Where(part => part.Length > 0));
     }

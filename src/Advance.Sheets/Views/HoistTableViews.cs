@@ -132,9 +132,9 @@ internal sealed class HoistTableViews
 
     private IEnumerable<HoistTableView.Force> Forces(TrussPlan truss)
     {
-        yield return new("Sagging, kNm", rigging.Moment(truss.Sagging.Worst), rigging.Moment(truss.Sagging.Allowed), Share(truss.Sagging), truss.Sagging.Case);
-        yield return new("Hogging, kNm", rigging.Moment(truss.Hogging.Worst), rigging.Moment(truss.Hogging.Allowed), Share(truss.Hogging), truss.Hogging.Case);
-        yield return new("Shear, kN", rigging.Shear(truss.Shear.Worst), rigging.Shear(truss.Shear.Allowed), RiggingCells.Share(truss.Shear.Worst, truss.Shear.Allowed, Newtons), truss.Shear.Case);
+        yield return new($"Sagging, {rigging.MomentUnit}", rigging.Moment(truss.Sagging.Worst), rigging.Moment(truss.Sagging.Allowed), Share(truss.Sagging), rigging.Said(truss.Sagging.Case));
+        yield return new($"Hogging, {rigging.MomentUnit}", rigging.Moment(truss.Hogging.Worst), rigging.Moment(truss.Hogging.Allowed), Share(truss.Hogging), rigging.Said(truss.Hogging.Case));
+        yield return new($"Shear, {rigging.ForceUnit}", rigging.Shear(truss.Shear.Worst), rigging.Shear(truss.Shear.Allowed), RiggingCells.Share(truss.Shear.Worst, truss.Shear.Allowed, Newtons), rigging.Said(truss.Shear.Case));
         yield return new("Both together", Cell.Blank, Cell.Blank, RiggingCells.Share(truss.Together.Value, truss.Together.RestsOn), truss.Together.Value is null ? "" : "moment and shear in one place");
         yield return new("However uneven", Cell.Blank, Cell.Blank, RiggingCells.Share(truss.BoundUse?.Share, truss.RestsOn), UseWords(truss, truss.BoundUse));
         if (truss.Picks.Count > 1)
@@ -147,5 +147,5 @@ internal sealed class HoistTableViews
 
     private static double Newtons(Force force) => force.Newtons;
 
-    private static string UseWords(TrussPlan truss, LiftUse? use) => use is null ? "" : $"{HoistRows.PartOf(truss, use)}, {use.Case.Name}";
+    private string UseWords(TrussPlan truss, LiftUse? use) => use is null ? "" : $"{rows.PartOf(truss, use)}, {rigging.Said(use.Case.Said)}";
 }

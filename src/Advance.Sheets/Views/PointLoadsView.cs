@@ -25,6 +25,12 @@ public sealed record PointLoadsView(
     /// <summary>The unit of lengths.</summary>
     public required string Length { get; init; }
 
+    /// <summary>The unit of moments of beams.</summary>
+    public required string Moment { get; init; }
+
+    /// <summary>The unit of their shear.</summary>
+    public required string Force { get; init; }
+
     /// <summary>Whether weights stand in kN, too.</summary>
     public required bool IsMetric { get; init; }
 

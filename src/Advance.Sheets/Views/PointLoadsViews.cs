@@ -40,6 +40,8 @@ internal sealed class PointLoadsViews
         {
             Mass = cells.MassUnit,
             Length = cells.LengthUnit,
+            Moment = rigging.MomentUnit,
+            Force = rigging.ForceUnit,
             IsMetric = rigging.IsMetric,
             HasSideways = hung.Bridles.Count > 0,
             Nowhere = string.Join(", ", hung.Trusses.SelectMany(truss => truss.Picks).Where(pick => !IsSomewhere(pick)).Select(pick => pick.Name)),

@@ -29,11 +29,20 @@ internal sealed class RiggingCells(Plan plan, Cells cells)
     /// <summary>What it weighs, in kN, by standard gravity.</summary>
     public Cell Weight(Figure<Mass> figure) => cells.Amount(figure, mass => Force.FromKilogramsForce(mass.Kilograms).Kilonewtons, 2) with { Address = null };
 
-    /// <summary>A moment, in kNm.</summary>
-    public Cell Moment(Figure<Torque> figure) => cells.Amount(figure, moment => moment.KilonewtonMeters, 2);
+    /// <summary>The unit of <see cref="Moment"/>.</summary>
+    public string MomentUnit => speech.Paper.Moment;
 
-    /// <summary>A force, in kN.</summary>
-    public Cell Shear(Figure<Force> figure) => cells.Amount(figure, force => force.Kilonewtons, 2);
+    /// <summary>The unit of <see cref="Shear"/>.</summary>
+    public string ForceUnit => speech.Paper.Force;
+
+    /// <summary>A moment, in its unit.</summary>
+    public Cell Moment(Figure<Torque> figure) => cells.Amount(figure, speech.Paper.In, speech.Paper.ForceDecimals);
+
+    /// <summary>A force, in its unit.</summary>
+    public Cell Shear(Figure<Force> figure) => cells.Amount(figure, speech.Paper.In, speech.Paper.ForceDecimals);
+
+    /// <summary>A case in the units of the paper.</summary>
+    public string Said(Words words) => speech.Say(words);
 
     /// <summary>How much of a limit is used, in per cent and never rounded down over it; fails where it is over it, hatched where nobody can judge.</summary>
     public static Cell Share<T>(Figure<T> figure, Figure<T> limit, Func<T, double> amount)

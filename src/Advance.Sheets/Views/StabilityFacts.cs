@@ -15,6 +15,8 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
 {
     private static readonly Cell NotTold = new("not told") { Verdict = Verdict.CannotBeJudged };
 
+    private readonly Speech speech = Speech.Of(plan.Brief.Company.Units);
+
     private StandingSite Around => plan.Standing.Site;
 
     /// <summary>Wind and ground.</summary>
@@ -24,7 +26,7 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
         {
             var push = plan.Brief.Company.Policies.Standing;
             yield return new PairView("Wind", Around.IsOpenAir == false ? Cell.Of("none gets here") : new Cell("nobody says whether any gets here") { Verdict = Verdict.CannotBeJudged });
-            yield return new PairView("Push of people", Cell.Of(string.Create(CultureInfo.InvariantCulture, $"{push.Push:0.#} % of the weight, {push.PushMost.Newtons:0} N at most, at the top or at {push.PushHeight.Meters:0.##} m")));
+            yield return new PairView("Push of people", Cell.Of(string.Create(CultureInfo.InvariantCulture, $"{push.Push:0.#} % of the weight, {PushMost(push.PushMost)} at most, at the top or at {speech.Say(push.PushHeight)}")));
             yield break;
         }
 
@@ -85,10 +87,13 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
 
     private static Cell Up(Cell cell) => cell with { Text = $"{cell.Text} up" };
 
-    private static string Joint(StandingBody body)
+    // What people push with is said in newtons: in kN it is nothing.
+    private string PushMost(Force push) => speech.Units == Domain.Wording.UnitSystem.Metric ? string.Create(CultureInfo.InvariantCulture, $"{push.Newtons:0} N") : speech.Say(push);
+
+    private string Joint(StandingBody body)
     {
         var asked = body.Edges.Max(edge => edge.ForJoint?.Value?.NewtonMeters ?? 0);
-        return asked > 0 ? $"{body.Joint}; has to hold {Speech.Metric.Say(Torque.FromNewtonMeters(asked))}" : body.Joint;
+        return asked > 0 ? $"{body.Joint}; has to hold {speech.Say(Torque.FromNewtonMeters(asked))}" : body.Joint;
     }
 
     private string BallastWords(BallastRow row)

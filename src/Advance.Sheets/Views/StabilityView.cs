@@ -24,6 +24,15 @@ public sealed record StabilityView(
     /// <summary>Of weights.</summary>
     public string MassUnit { get; init; } = "";
 
+    /// <summary>Of lengths.</summary>
+    public string LengthUnit { get; init; } = "";
+
+    /// <summary>Of gusts.</summary>
+    public string WindUnit { get; init; } = "";
+
+    /// <summary>Of areas.</summary>
+    public string AreaUnit { get; init; } = "";
+
     /// <summary>The ratio that the company asks for.</summary>
     public Cell Asked { get; init; } = Cell.Blank;
 
@@ -32,18 +41,18 @@ public sealed record StabilityView(
 
     /// <summary>At which gust something is acted on.</summary>
     /// <param name="Name">What.</param>
-    /// <param name="Prepare">Make ready, m/s.</param>
-    /// <param name="Act">Lower or clear, m/s.</param>
-    /// <param name="Limit">What it stands, m/s.</param>
+    /// <param name="Prepare">Make ready.</param>
+    /// <param name="Act">Lower or clear.</param>
+    /// <param name="Limit">What it stands.</param>
     /// <param name="From">What that comes from.</param>
-    /// <param name="Forecast">The mean of a forecast in which that gust is to be reckoned with, m/s.</param>
+    /// <param name="Forecast">The mean of a forecast in which that gust is to be reckoned with.</param>
     /// <param name="Takes">Minutes to lower it, where they are written.</param>
     public sealed record Level(Cell Name, Cell Prepare, Cell Act, Cell Limit, Cell From, Cell Forecast, Cell Takes);
 
     /// <summary>Something that comes down in wind.</summary>
     /// <param name="What">What.</param>
-    /// <param name="Prepare">Make ready, m/s.</param>
-    /// <param name="From">From which gust it must be down, m/s.</param>
+    /// <param name="Prepare">Make ready.</param>
+    /// <param name="From">From which gust it must be down.</param>
     /// <param name="Takes">Minutes.</param>
     /// <param name="By">Who does it.</param>
     public sealed record Cloth(Cell What, Cell Prepare, Cell From, Cell Takes, Cell By);
@@ -76,7 +85,7 @@ public sealed record StabilityView(
     /// <param name="From">Where the wind comes from that tips it most.</param>
     /// <param name="Tipping">Ratio.</param>
     /// <param name="Sliding">Ratio.</param>
-    /// <param name="Tips">Gust with the ratio asked for, m/s.</param>
-    /// <param name="Slides">Gust with the ratio asked for, m/s.</param>
+    /// <param name="Tips">Gust with the ratio asked for.</param>
+    /// <param name="Slides">Gust with the ratio asked for.</param>
     public sealed record Edge(Cell Name, Cell Inside, Cell Angle, Cell Slope, Cell From, Cell Tipping, Cell Sliding, Cell Tips, Cell Slides);
 }

@@ -19,6 +19,7 @@ internal sealed class StabilityViews
     private readonly Plan plan;
     private readonly StandingPlan standing;
     private readonly Cells cells;
+    private readonly Speech speech;
     private readonly double ratio;
     private readonly StabilityFacts facts;
 
@@ -27,6 +28,7 @@ internal sealed class StabilityViews
         this.plan = plan;
         standing = plan.Standing;
         cells = new Cells(plan);
+        speech = Speech.Of(plan.Brief.Company.Units);
         ratio = plan.Brief.Company.Policies.Standing.Ratio;
         facts = new StabilityFacts(plan, cells);
     }
@@ -50,6 +52,9 @@ internal sealed class StabilityViews
             [.. standing.Items.Select(ItemOf).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(item => item.Name)).Text })])
         {
             MassUnit = cells.MassUnit,
+            LengthUnit = cells.LengthUnit,
+            WindUnit = speech.Paper.Wind,
+            AreaUnit = speech.Paper.Area,
             Asked = Cell.Of(Numbers.Plain(ratio, 2)),
             FirstReady = ready is null ? Cell.Blank : Gust(ready),
             FirstAct = act is null ? Cell.Blank : Gust(act),
@@ -106,9 +111,9 @@ internal sealed class StabilityViews
         .Select(found => new StabilityView.Part(
             Cell.Of(found.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $"{found.Count} x {found.Part.Name}") : found.Part.Name),
             found.Count > 1 && found.Part.Holds.Value is { } each ? cells.Mass(found.Part.Holds with { Value = each * found.Count }) : cells.Mass(found.Part.Holds),
-            cells.Amount(found.Part.Up, Metres, 2),
-            found.Part.Faces is { } faces ? cells.Amount(faces.Front, area => found.Count * area.SquareMeters, 2) : Cell.Of("none"),
-            found.Part.Faces is { } sides ? cells.Amount(sides.Side, area => found.Count * area.SquareMeters, 2) : Cell.Of("none"),
+            cells.Amount(found.Part.Up, Far, 2),
+            found.Part.Faces is { } faces ? cells.Amount(faces.Front, area => found.Count * speech.Paper.In(area), 2) : Cell.Of("none"),
+            found.Part.Faces is { } sides ? cells.Amount(sides.Side, area => found.Count * speech.Paper.In(area), 2) : Cell.Of("none"),
             found.Part.Faces is { } has ? cells.Amount(has.Coefficient, times => times, 2) : Cell.Blank,
             Cell.Of(found.Part.Faces?.Source ?? "")));
 
@@ -120,7 +125,7 @@ internal sealed class StabilityViews
 
     private StabilityView.Edge EdgeOf(StandingEdge edge, string name) => new(
         Cell.Of(name),
-        cells.Amount(edge.Inside, Metres, 2),
+        cells.Amount(edge.Inside, Far, 2),
         cells.Amount(edge.Angle, angle => angle.Degrees, 0),
         cells.Amount(edge.Slope, angle => angle.Degrees, 1),
         Cell.Of(edge.From),
@@ -141,7 +146,7 @@ internal sealed class StabilityViews
         return figure.Value < ratio ? cell with { Verdict = Verdict.Fails, Strong = true } : cell;
     }
 
-    private Cell Gust(Figure<Speed> figure) => cells.Amount(figure, speed => speed.MetersPerSecond, 1);
+    private Cell Gust(Figure<Speed> figure) => cells.Amount(figure, speech.Paper.In, 1);
 
-    private static double Metres(Length length) => length.Meters;
+    private double Far(Length length) => speech.Units == Domain.Wording.UnitSystem.Metric ? length.Meters : length.Feet;
 }

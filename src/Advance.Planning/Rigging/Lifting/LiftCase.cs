@@ -1,4 +1,5 @@
-using System.Globalization;
+using Advance.Domain.Wording;
+using UnitsNet;
 
 namespace Advance.Planning;
 
@@ -20,9 +21,12 @@ public sealed record LiftCase
     public (int First, int Second)? Pair { get; private init; }
 
     /// <summary>In words, hoists counted from 1: <c>hoists 1, 3 high and 2, 4 low by 20 mm, points give</c>.</summary>
-    public string Name => Words + (IsSoft ? ", points give" : "");
+    public string Name => Said.ToString();
 
-    private string Words => (Pair, Gone) switch
+    /// <summary>The same, in the units that it is said in.</summary>
+    public Words Said => IsSoft ? Words.Of($"{How}, points give") : How;
+
+    private Words How => (Pair, Gone) switch
     {
         ({ } pair, _) => pair.First == pair.Second ? $"all on hoist {pair.First + 1}" : $"all on hoists {pair.First + 1} and {pair.Second + 1}",
         (_, { } gone) => $"hoist {gone + 1} gone",
@@ -41,11 +45,10 @@ public sealed record LiftCase
     /// <summary>Two hoists carry all.</summary>
     public static LiftCase On(int first, int second, int hoists) => new(new double[hoists], null, isSoft: false) { Pair = (first, second) };
 
-    private string Uneven()
+    private Words Uneven()
     {
         var parts = new[] { Part(offset => offset > 0, "high"), Part(offset => offset < 0, "low") }.Where(part => part.Length > 0);
-        var by = Offsets.Max(Math.Abs) * 1000;
-        return $"{string.Join(" and ", parts)} by {by.ToString("0.#", CultureInfo.InvariantCulture)} mm";
+        return $"{string.Join(" and ", parts)} by {new FineLength(Length.FromMeters(Offsets.Max(Math.Abs)))}";
     }
 
     private string Part(Func<double, bool> which, string how)

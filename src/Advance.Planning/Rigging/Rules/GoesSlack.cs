@@ -1,5 +1,6 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Wording;
 
 namespace Advance.Planning;
 
@@ -21,13 +22,18 @@ internal sealed class GoesSlack : Rule<GoesSlack.Case>
     // Where every part bears the worst that can come, a slack chain is no harm.
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from truss in plan.Rigging.Trusses
-        where truss.Picks.Count > 2
-        from pick in truss.Picks
-        where pick.Least.Value is not null
-        select new Case(pick, truss.BoundUse?.Share <= 1);
+        where truss.Picks.Count > 2 && truss.Picks.Any(pick => pick.Least.Value is not null)
+        let slack = truss.Picks.Where(pick => pick.Least.Value is { Kilograms: <= 0 }).ToList()
+        select new Case(truss, slack, truss.BoundUse?.Share <= 1);
 
-    protected override Said Say(Case found) => new($"{found.Pick.Name} carries {found.Pick.Level.Value!.Value} level, and goes slack when the truss is as uneven as it may be at rest.", "Level closely, or move the pick under a load.", $"{found.Pick.Level.Value!.Value}");
+    protected override Said Say(Case found) => found.Slack is [var only]
+        ? new($"{only.Name} carries {only.Level.Value!.Value} level, and goes slack when the truss is as uneven as it may be at rest.", "Level closely, or move the pick under a load.", $"{only.Level.Value!.Value}")
+        : new($"{FewNames.Of([.. found.Slack.Select(pick => pick.Name)])} carry {Levels(found.Slack)} level, and each goes slack when the truss is as uneven as it may be at rest.", "Level closely, or move picks under loads.", Levels(found.Slack));
 
-    internal sealed record Case(PickPlan Pick, bool IsHarmless)
-        : Judgement(Pick.Address / "slack", Pick.Placed.Pick.At, IsHarmless || Pick.Least.Value!.Value.Kilograms > 0 ? Verdict.Holds : Verdict.Fails, Pick.Least.RestsOn);
+    private static Words Levels(IReadOnlyList<PickPlan> picks) =>
+        picks.Skip(1).Aggregate(Words.Of($"{picks[0].Level.Value!.Value}"), (said, pick) => $"{said}, {pick.Level.Value!.Value}");
+
+    // One truss, one cause: it stands at the first pick that goes slack.
+    internal sealed record Case(TrussPlan Truss, IReadOnlyList<PickPlan> Slack, bool IsHarmless)
+        : Judgement(Truss.Address / "slack", Slack.Count > 0 ? Slack[0].Placed.Pick.At : Truss.Placed.Truss.At, IsHarmless || Slack.Count == 0 ? Verdict.Holds : Verdict.Fails, Truss.RestsOn);
 }

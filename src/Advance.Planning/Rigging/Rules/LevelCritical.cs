@@ -1,5 +1,6 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Wording;
 
 namespace Advance.Planning;
 
@@ -21,8 +22,8 @@ internal sealed class LevelCritical : Rule<LevelCritical.Case>
     protected override IEnumerable<Case> Cases(Plan plan) => plan.Rigging.Trusses.Where(truss => truss.BoundUse is not null && truss.Picks.Count > 2).Select(truss => new Case(truss));
 
     protected override Said Say(Case found) => found.Truss.Tolerances.Select(tolerance => tolerance.Least).Min() is { } least
-        ? new($"{found.Truss.Name} holds only level: {UnitsNet.Length.FromMeters(least)} high or low at one hoist is the most; however uneven it would come to {UnitsNet.Ratio.FromDecimalFractions(found.Truss.BoundUse!.Share)} ({found.Truss.BoundUse.Case.Name}).", "Level within that, read the load cells, level again on the way.", $"{UnitsNet.Ratio.FromDecimalFractions(found.Truss.BoundUse.Share)}")
-        : new($"{found.Truss.Name} holds only level: however uneven it would come to {UnitsNet.Ratio.FromDecimalFractions(found.Truss.BoundUse!.Share)} ({found.Truss.BoundUse.Case.Name}).", "Level it, read the load cells, level again on the way.", $"{UnitsNet.Ratio.FromDecimalFractions(found.Truss.BoundUse.Share)}");
+        ? new($"{found.Truss.Name} holds only level: {new FineLength(UnitsNet.Length.FromMeters(least))} high or low at one hoist is the most; however uneven it would come to {UnitsNet.Ratio.FromDecimalFractions(found.Truss.BoundUse!.Share)} ({found.Truss.BoundUse.Case.Said}).", "Level within that, read the load cells, level again on the way.", $"{UnitsNet.Ratio.FromDecimalFractions(found.Truss.BoundUse.Share)}")
+        : new($"{found.Truss.Name} holds only level: however uneven it would come to {UnitsNet.Ratio.FromDecimalFractions(found.Truss.BoundUse!.Share)} ({found.Truss.BoundUse.Case.Said}).", "Level it, read the load cells, level again on the way.", $"{UnitsNet.Ratio.FromDecimalFractions(found.Truss.BoundUse.Share)}");
 
     internal sealed record Case(TrussPlan Truss)
         : Judgement(Truss.Address / "level", Truss.Placed.Truss.At, Truss.BoundUse!.Share <= 1 ? Verdict.Holds : Verdict.Fails, Truss.RestsOn);

@@ -22,7 +22,7 @@ internal sealed class NeedsLoadCells : Rule<NeedsLoadCells.Case>
     protected override IEnumerable<Case> Cases(Plan plan) => plan.Rigging.Trusses.Where(truss => truss.GoneUse is not null && truss.Picks.Count > 2).Select(truss => new Case(truss));
 
     protected override Said Say(Case found) => new(
-        $"{found.Truss.Name}: with {found.Truss.GoneUse!.Case.Name} it would come to {UnitsNet.Ratio.FromDecimalFractions(found.Truss.GoneUse.Share)} of what a part bears, and no load cells stop its hoists together.",
+        $"{found.Truss.Name}: with {found.Truss.GoneUse!.Case.Said} it would come to {UnitsNet.Ratio.FromDecimalFractions(found.Truss.GoneUse.Share)} of what a part bears, and no load cells stop its hoists together.",
         "Load cells with a group stop, or stronger hoists.",
         $"{UnitsNet.Ratio.FromDecimalFractions(found.Truss.GoneUse.Share)}");
 

@@ -72,8 +72,8 @@ internal sealed class TooSmall : Rule<TooSmall.Case>
     internal sealed record Case(TruckLoad Truck, Figure<Length> Allowed, Verdict Verdict)
         : Judgement(Truck.Where, Truck.At, Verdict, Truck.Floor.RestsOn.With(Allowed.RestsOn))
     {
-        public Words Floor => Truck.Floor.Value is { } length ? $"{length}" : "more";
+        public Words Floor => Truck.Floor.Value is { } length ? Words.Of($"{length}") : "more";
 
-        public Words Most => Allowed.Value is { } length ? $"{length}" : "not known";
+        public Words Most => Allowed.Value is { } length ? Words.Of($"{length}") : "not known";
     }
 }
