@@ -16,47 +16,56 @@ internal static class CarriedSide
 
     /// <summary>From back to front; what has no known place is left out.</summary>
     /// <param name="truss">The truss.</param>
-    /// <param name="trim">Of its lower chord, as drawn, in metres.</param>
+    /// <param name="heights">How heights are drawn.</param>
     /// <param name="speech">Of the paper.</param>
-    public static IEnumerable<Shape> Shapes(TrussPlan truss, double trim, Speech speech)
+    public static IEnumerable<Shape> Shapes(TrussPlan truss, TrussHeights heights, Speech speech)
     {
+        var (trim, stretch) = (heights.Lower, heights.Stretch);
         var placed = truss.Loads.Skip(1).Where(load => load.From is not null).ToList();
         var spread = placed.Where(load => load.To is not null).ToList();
-        foreach (var (index, load) in spread.Index())
+        foreach (var (place, load) in spread.Index())
         {
-            yield return Band(truss, load, trim - (BandHeight * (index + 0.5)), index, speech);
+            yield return Band(truss, load, trim - (BandHeight * stretch * (place + 0.5)), place, stretch, speech);
         }
 
-        var below = trim - (BandHeight * spread.Count);
-        foreach (var (index, group) in placed.Where(load => load.To is null).GroupBy(load => load.From!.Value).OrderBy(group => group.Key).Index())
+        var below = trim - (BandHeight * stretch * spread.Count);
+        var arrows = placed.Where(load => load.To is null).GroupBy(load => load.From!.Value).OrderBy(group => group.Key).Select(group => group.ToList()).ToList();
+        var index = 0;
+        foreach (var alike in LoadRuns.Of(arrows))
         {
-            yield return Arrow(truss, [.. group], below, index, speech);
+            for (var within = 0; within < alike.Count; within++)
+            {
+                var label = within == alike.Count / 2 ? LabelOf(alike, speech) : null;
+                yield return Arrow(truss, alike[within][0].From!.Value, below, index++, stretch, label);
+            }
         }
     }
 
-    private static Symbol Band(TrussPlan truss, CarriedLoad load, double middle, int index, Speech speech)
+    private static Symbol Band(TrussPlan truss, CarriedLoad load, double middle, int index, double stretch, Speech speech)
     {
         var (from, to) = (load.From!.Value, load.To!.Value);
-        var band = new Rectangle(TrussElevationDrawing.At((from + to) / 2, middle), PlotScale.Mm(to - from), PlotScale.Mm(BandHeight)) { Fill = Fill.Hatch, Pen = Pen.Thin };
-        return new Symbol(FormattableString.Invariant($"{truss.Address.Text}/spread/{index}"), [band]) { Label = LabelOf([load], speech) };
+        var band = new Rectangle(TrussElevationDrawing.At((from + to) / 2, middle), PlotScale.Mm(to - from), PlotScale.Mm(BandHeight * stretch)) { Fill = Fill.Hatch, Pen = Pen.Thin };
+        return new Symbol(FormattableString.Invariant($"{truss.Address.Text}/spread/{index}"), [band]) { Label = LabelOf([[load]], speech) };
     }
 
-    private static Symbol Arrow(TrussPlan truss, IReadOnlyList<CarriedLoad> loads, double from, int index, Speech speech)
+    private static Symbol Arrow(TrussPlan truss, double along, double from, int index, double stretch, Label? label)
     {
-        var along = loads[0].From!.Value;
-        var tip = from - ArrowLength;
+        var tip = from - (ArrowLength * stretch);
         var head = new Polyline(
-            [TrussElevationDrawing.At(along, tip), TrussElevationDrawing.At(along - HeadHalf, tip + HeadLength), TrussElevationDrawing.At(along + HeadHalf, tip + HeadLength)], Closed: true)
+            [TrussElevationDrawing.At(along, tip), TrussElevationDrawing.At(along - (HeadHalf * stretch), tip + (HeadLength * stretch)), TrussElevationDrawing.At(along + (HeadHalf * stretch), tip + (HeadLength * stretch))], Closed: true)
         {
             Fill = Fill.Black,
             Pen = Pen.Thin,
         };
-        return new Symbol(FormattableString.Invariant($"{truss.Address.Text}/load/{index}"), [new Line(TrussElevationDrawing.At(along, from), TrussElevationDrawing.At(along, tip)), head]) { Label = LabelOf(loads, speech) };
+        return new Symbol(FormattableString.Invariant($"{truss.Address.Text}/load/{index}"), [new Line(TrussElevationDrawing.At(along, from), TrussElevationDrawing.At(along, tip)), head]) { Label = label };
     }
 
-    private static Label LabelOf(IReadOnlyList<CarriedLoad> loads, Speech speech) => new(
+    // Several fixtures in a row that weigh alike have one label, at the middle one.
+    private static Label LabelOf(IReadOnlyList<IReadOnlyList<CarriedLoad>> alike, Speech speech) => new(
     [
-        .. loads.SelectMany(load => new[] { new LabelLine(load.What, TextStyle.Normal), new LabelLine(LoadWords.Of(load.Weight, speech), TextStyle.Quiet) }),
+        .. alike.Count > 1
+            ? [new LabelLine(LoadRuns.NameOf(alike), TextStyle.Normal), new LabelLine($"{alike.Count} × {LoadWords.Of(alike[0][0].Weight, speech)}", TextStyle.Quiet)]
+            : alike[0].SelectMany(load => new[] { new LabelLine(load.What, TextStyle.Normal), new LabelLine(LoadWords.Of(load.Weight, speech), TextStyle.Quiet) }),
     ])
     {
         MayStandInside = false,

@@ -18,8 +18,9 @@ internal static class ForceCurves
     /// <param name="truss">The truss.</param>
     /// <param name="dynamic">What starting and stopping adds, as a factor.</param>
     /// <param name="length">Of the truss, in metres.</param>
+    /// <param name="stretch">How many times higher all is drawn.</param>
     /// <param name="units">Those of the paper.</param>
-    public static IEnumerable<Shape> Shapes(TrussPlan truss, double dynamic, double length, PaperUnits units)
+    public static IEnumerable<Shape> Shapes(TrussPlan truss, double dynamic, double length, double stretch, PaperUnits units)
     {
         if (truss.Study?.Moving.Curve is not { Count: > 1 } curve)
         {
@@ -31,18 +32,19 @@ internal static class ForceCurves
         var shear = truss.Shear.Allowed.Value is { } most ? units.In(most) : (double?)null;
         var sagging = truss.Sagging.Allowed.Value is { } down ? units.In(down) : (double?)null;
         var hogging = truss.Hogging.Allowed.Value is { } up ? units.In(up) : (double?)null;
-        return Diagram($"Shear, {units.Force}", ShearMiddle, length, [.. curve.Select(point => (point.At, OfForce(point.LeastShear), OfForce(point.MostShear)))], shear, shear, units.ForceDecimals, isDown: false)
-            .Concat(Diagram($"Moment, {units.Moment}, sagging down", MomentMiddle, length, [.. curve.Select(point => (point.At, OfMoment(point.LeastMoment), OfMoment(point.MostMoment)))], sagging, hogging, units.ForceDecimals, isDown: true));
+        return Diagram($"Shear, {units.Force}", ShearMiddle, length, stretch, [.. curve.Select(point => (point.At, OfForce(point.LeastShear), OfForce(point.MostShear)))], shear, shear, units.ForceDecimals, isDown: false)
+            .Concat(Diagram($"Moment, {units.Moment}, sagging down", MomentMiddle, length, stretch, [.. curve.Select(point => (point.At, OfMoment(point.LeastMoment), OfMoment(point.MostMoment)))], sagging, hogging, units.ForceDecimals, isDown: true));
     }
 
-    private static IEnumerable<Shape> Diagram(string name, double middle, double length, IReadOnlyList<(double At, double Least, double Most)> curve, double? most, double? least, int decimals, bool isDown)
+    private static IEnumerable<Shape> Diagram(string name, double middle, double length, double stretch, IReadOnlyList<(double At, double Least, double Most)> curve, double? most, double? least, int decimals, bool isDown)
     {
         var largest = Math.Max(curve.Max(point => Math.Max(Math.Abs(point.Least), Math.Abs(point.Most))), Math.Max(most ?? 0, least ?? 0));
         var scale = largest > 0 ? (isDown ? -Half : Half) / largest : 0;
-        Paper.Pictures.Point Of(double along, double value) => TrussElevationDrawing.At(along, middle + (value * scale));
+        Paper.Pictures.Point At(double along, double height) => TrussElevationDrawing.At(along, height * stretch);
+        Paper.Pictures.Point Of(double along, double value) => At(along, middle + (value * scale));
         yield return new Polyline([.. curve.Select(point => Of(point.At, point.Most)), .. curve.Reverse().Select(point => Of(point.At, point.Least))], Closed: true) { Fill = Fill.Grey, Pen = Pen.Normal };
         yield return new Line(Of(0, 0), Of(length, 0)) { Pen = Pen.Thin };
-        yield return new Lettering(TrussElevationDrawing.At(0, middle + Half + 0.35), name, TextStyle.Strong) { Anchor = Anchor.Left };
+        yield return new Lettering(At(0, middle + Half + 0.35), name, TextStyle.Strong) { Anchor = Anchor.Left };
         foreach (var (limit, sign) in new[] { (most, 1), (least, -1) })
         {
             if (limit is { } allowed)
@@ -52,7 +54,7 @@ internal static class ForceCurves
             }
             else
             {
-                yield return new Lettering(TrussElevationDrawing.At(length, middle + (sign * Half)).Plus(100, 0), "allowed: not known", TextStyle.Quiet) { Anchor = Anchor.Left };
+                yield return new Lettering(At(length, middle + (sign * Half)).Plus(100, 0), "allowed: not known", TextStyle.Quiet) { Anchor = Anchor.Left };
             }
         }
 

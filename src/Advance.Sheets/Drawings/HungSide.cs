@@ -50,10 +50,11 @@ internal sealed class HungSide(Plan plan, TrussPlan truss, Speech speech, TrussH
 
     private Symbol HoistOf(PickPlan pick, double along, double hook)
     {
-        var middle = pick.Placed.Pick.BodyUp ? hook - HoistHeight : heights.Upper + HoistHeight;
+        var tall = HoistHeight * heights.Stretch;
+        var middle = pick.Placed.Pick.BodyUp ? hook - tall : heights.Upper + tall;
         Shape body = pick.Placed.Hoist is null
-            ? new Circle(At(along, heights.Upper), PlotScale.Mm(HoistWidth / 3)) { Fill = Fill.Black }
-            : new Rectangle(At(along, middle), PlotScale.Mm(HoistWidth), PlotScale.Mm(HoistHeight)) { Fill = Fill.Grey };
+            ? new Circle(At(along, heights.Upper), PlotScale.Mm(HoistWidth * heights.Stretch / 3)) { Fill = Fill.Black }
+            : new Rectangle(At(along, middle), PlotScale.Mm(HoistWidth * heights.Stretch), PlotScale.Mm(tall)) { Fill = Fill.Grey };
         return new Symbol(pick.Address.Text, [body])
         {
             Label = new Label([new LabelLine(pick.Name), new LabelLine($"level {LoadWords.Of(pick.Level, speech)}", TextStyle.Quiet), new LabelLine($"at most {LoadWords.Of(pick.Moving, speech)}", TextStyle.Quiet)]) { Rank = 1, MayStandInside = false },

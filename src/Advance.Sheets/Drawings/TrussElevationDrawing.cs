@@ -31,13 +31,13 @@ internal static class TrussElevationDrawing
         return new Scene(
             $"{truss.Name} seen from {(truss.Placed.Truss.RunsUpstage ? "stage left" : "the audience")}, with shear and moment along it",
             [
-                new Layer("floor", [.. Floor(length)]),
+                new Layer("floor", [.. Floor(length, heights.Stretch)]),
                 new Layer("truss", [Chord(truss, length, heights)]) { KeepsLabelsOff = true },
                 new Layer("chains", [.. hung.Chains()]) { KeepsLabelsOff = true },
                 new Layer("picks", [.. hung.Symbols()]),
-                new Layer("loads", [.. CarriedSide.Shapes(truss, heights.Lower, speech)]),
+                new Layer("loads", [.. CarriedSide.Shapes(truss, heights, speech)]),
                 new Layer("dimensions", [.. Dimensions(plan, truss, length, heights, speech)]),
-                new Layer("forces", [.. ForceCurves.Shapes(truss, plan.Brief.Company.Policies.Rigging.DynamicFactor, length, speech.Paper)]) { KeepsLabelsOff = true },
+                new Layer("forces", [.. ForceCurves.Shapes(truss, plan.Brief.Company.Policies.Rigging.DynamicFactor, length, heights.Stretch, speech.Paper)]) { KeepsLabelsOff = true },
             ]);
     }
 
@@ -45,16 +45,17 @@ internal static class TrussElevationDrawing
     public static TrussHeights HeightsOf(Plan plan, TrussPlan truss)
     {
         var trim = truss.Placed.Trim.Value?.Meters ?? UsualTrim;
-        return new TrussHeights(trim, HungSide.SteelOf(plan, truss) ?? (trim + TrussHeights.Depth + UsualAbove));
+        var stretch = truss.Placed.Truss.Length.Is(out var length) ? TrussHeights.StretchOf(length.Meters) : 1;
+        return new TrussHeights(trim, HungSide.SteelOf(plan, truss) ?? TrussHeights.SteelOver(trim, UsualAbove), stretch);
     }
 
     /// <summary>From metres along the truss and above the floor to the scene.</summary>
     public static Paper.Pictures.Point At(double along, double above) => PlotScale.At(along, above);
 
-    private static IEnumerable<Shape> Floor(double length)
+    private static IEnumerable<Shape> Floor(double length, double stretch)
     {
         yield return new Line(At(-Beyond, 0), At(length + Beyond, 0)) { Pen = Pen.Heavy };
-        yield return new Lettering(At(-Beyond, -0.2), "floor", TextStyle.Quiet) { Anchor = Anchor.Left };
+        yield return new Lettering(At(-Beyond, -0.2 * stretch), "floor", TextStyle.Quiet) { Anchor = Anchor.Left };
     }
 
     private static Symbol Chord(TrussPlan truss, double length, TrussHeights heights)

@@ -6,26 +6,39 @@ namespace Advance.Sheets.Drawings;
 /// </summary>
 /// <param name="Trim">Of its lower chord above the floor, in metres.</param>
 /// <param name="Steel">The highest point that it hangs on, in metres.</param>
-internal sealed record TrussHeights(double Trim, double Steel)
+/// <param name="Stretch">How many times higher all is drawn, so that a long truss, at a smaller scale, can still be read.</param>
+internal sealed record TrussHeights(double Trim, double Steel, double Stretch = 1)
 {
-    /// <summary>How high a truss is drawn, in metres.</summary>
-    public const double Depth = 0.3;
+    // A truss of up to this length, in metres, is drawn as high as it is deep.
+    private const double Short = 16;
+
+    // How high a truss is, in metres.
+    private const double Depth = 0.3;
 
     private const double MostBelow = 1.9;
     private const double MostAbove = 2.2;
 
     /// <summary>Of its lower chord, as drawn.</summary>
-    public double Lower => Math.Min(Trim, MostBelow);
+    public double Lower => Math.Min(Trim, MostBelow) * Stretch;
 
     /// <summary>Of its upper chord, as drawn.</summary>
-    public double Upper => Lower + Depth;
+    public double Upper => Lower + (Depth * Stretch);
+
+    /// <summary>How many times higher a truss of this length is drawn.</summary>
+    /// <param name="length">In metres.</param>
+    public static double StretchOf(double length) => Math.Max(1, length / Short);
+
+    /// <summary>Where nobody knows how high the steel is: so far above the upper chord.</summary>
+    /// <param name="trim">In metres.</param>
+    /// <param name="above">In metres.</param>
+    public static double SteelOver(double trim, double above) => trim + Depth + above;
 
     /// <summary>Whether something is drawn lower than it is.</summary>
-    public bool IsCut => Trim > MostBelow || Above > MostAbove;
+    public bool IsCut => Trim > MostBelow || Above > MostAbove || Stretch > 1;
 
     private double Above => Steel - Trim - Depth;
 
     /// <summary>Of something over the truss, as drawn.</summary>
     /// <param name="height">Above the floor, in metres.</param>
-    public double Of(double height) => Upper + ((height - Trim - Depth) * (Above > MostAbove ? MostAbove / Above : 1));
+    public double Of(double height) => Upper + ((height - Trim - Depth) * Stretch * (Above > MostAbove ? MostAbove / Above : 1));
 }

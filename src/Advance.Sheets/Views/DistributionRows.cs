@@ -39,6 +39,9 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
         return together;
     }
 
+    // Three lines are one range, so that the column stays narrow.
+    private static string Legs(string phase) => phase.Replace("L1-L2-L3", "L1-3", StringComparison.Ordinal).Replace("-N", " N", StringComparison.Ordinal);
+
     private static DistributionView.Row Kind(DistributionView.Row row) => row with { Name = "", Number = Cell.Blank, Leg = Cell.Blank };
 
     /// <summary>The strips behind it that have no sheet of their own, further strips behind them included.</summary>
@@ -88,7 +91,7 @@ internal sealed class DistributionRows(Plan plan, Cells cells, LeadCells leads)
         {
             Number = Cell.Number(number) with { Strong = !isStrip },
             Outlet = Cell.Of(row.Connector),
-            Leg = Cell.Of(row.Phase),
+            Leg = Cell.Of(Legs(row.Phase)),
             Device = Cell.Of(row.Device),
             Residual = row.Residual.IsKnown && !isStrip ? ResidualOf(row) : Cell.Blank,
         };
