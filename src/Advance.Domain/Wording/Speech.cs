@@ -13,6 +13,9 @@ public sealed class Speech
     /// <summary>Feet, inches and pounds.</summary>
     public static readonly Speech UsCustomary = new(UnitSystem.UsCustomary);
 
+    // From here on a current is a fault's, and said in kA.
+    private const double Large = 10_000;
+
     private static readonly string[] Weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
     private static readonly string[] Months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
@@ -50,7 +53,7 @@ public sealed class Speech
         double number => Numbers.Plain(number, 3),
         Length length => Units == UnitSystem.Metric ? Numbers.Plain(length.Meters, 2) + " m" : FeetAndInches(length),
         Mass mass => Units == UnitSystem.Metric ? Numbers.Plain(mass.Kilograms, 1) + " kg" : Numbers.Plain(mass.Pounds, 0) + " lb",
-        ElectricCurrent current => Scaled(current.Amperes, "A", "mA"),
+        ElectricCurrent current => current.Amperes >= Large ? Numbers.Plain(current.Kiloamperes, 1) + " kA" : Scaled(current.Amperes, "A", "mA"),
         ElectricPotential potential => Numbers.Plain(potential.Volts, 1) + " V",
         ElectricResistance resistance => Scaled(resistance.Ohms, "Ω", "mΩ"),
         FineLength fine => Paper.Say(fine),

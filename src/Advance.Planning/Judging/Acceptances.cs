@@ -1,5 +1,7 @@
+using Advance.Domain;
 using Advance.Domain.Findings;
 using Advance.Domain.Gigs;
+using Advance.Domain.Wording;
 
 namespace Advance.Planning;
 
@@ -15,13 +17,17 @@ internal static class Acceptances
     };
 
     /// <summary>Whether it holds: it names the finding, at the figures that stand, and somebody who may say so.</summary>
-    public static bool Holds(Acceptance row, Finding finding, Gig gig) =>
-        Names(row, finding) && row.Figures == finding.Figures?.ToString() && IsCompetent(row, finding, gig);
+    public static bool Holds(Acceptance row, Finding finding, Brief brief) =>
+        Names(row, finding) && IsAt(row, finding, brief.Company.Units) && IsCompetent(row, finding, brief.Gig);
 
     /// <summary>Whether it means that finding, at whatever figures: by rule and address, or the last parts of the address.</summary>
     public static bool Names(Acceptance row, Finding finding) =>
         row.Rule == finding.Rule
         && (row.Where == finding.Where.Text || finding.Where.Text.EndsWith("/" + row.Where, StringComparison.Ordinal));
+
+    // As the paper says them, or in metric units, which they were accepted in before the paper changed.
+    private static bool IsAt(Acceptance row, Finding finding, UnitSystem units) =>
+        finding.Figures is { } figures && (row.Figures == Speech.Of(units).Say(figures) || row.Figures == figures.ToString());
 
     /// <summary>
     /// Whether that person may accept it. A stop that life or a fuse hangs on needs somebody of the gig's people with the skill of its

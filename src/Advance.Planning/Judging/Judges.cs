@@ -20,7 +20,7 @@ public static class Judges
             .Select(judged => judged.Finding)
             .OfType<Finding>()
             .DistinctBy(finding => (finding.Rule, finding.Where, finding.At, finding.Says.ToString()))
-            .Select(finding => finding with { Accepted = plan.Brief.Gig.Accepted.FirstOrDefault(row => Acceptances.Holds(row, finding, plan.Brief.Gig)) }),
+            .Select(finding => finding with { Accepted = plan.Brief.Gig.Accepted.FirstOrDefault(row => Acceptances.Holds(row, finding, plan.Brief)) }),
     ];
 
     // A rule is a function of the plan, so that rules need not wait for each other; the answers stay in the rules' order.

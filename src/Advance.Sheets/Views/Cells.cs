@@ -96,9 +96,18 @@ internal sealed class Cells(Plan plan)
     /// <summary>Where something stands: <c>SL 8 US 4.4</c>. The unit stands in the head, so that a line stays a line.</summary>
     public Cell Of(Spot spot)
     {
+        if (speech.Units != UnitSystem.Metric)
+        {
+            return Cell.Of($"{Feet(spot.X, "SR", "SL")} {Feet(spot.Y, "DS", "US")}");
+        }
+
         var place = new Domain.Places.Place.AtPoint(UnitsNet.Length.FromMeters(spot.X), UnitsNet.Length.FromMeters(spot.Y), Z: null);
         return Cell.Of(PlaceWords.Of(place, speech).Replace($" {LengthUnit}", "", StringComparison.Ordinal));
     }
+
+    // Tenths of a foot: inches would need their own marks in each line.
+    private static string Feet(double metres, string below, string above) =>
+        $"{(metres < 0 ? below : above)} {Numbers.Plain(Math.Abs(UnitsNet.Length.FromMeters(metres).Feet), 1)}";
 
     /// <summary>The units of the paper.</summary>
     public PaperUnits Units => speech.Paper;
