@@ -1,4 +1,5 @@
 using Advance.Domain.Figures;
+using Advance.Domain.Wording;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -22,9 +23,9 @@ public sealed record PickPlan(
     Spot? Spot,
     Figure<Mass> Level,
     Figure<Mass> AtRest,
-    LiftCase? AtRestCase,
+    Words? AtRestCase,
     Figure<Mass> Moving,
-    LiftCase? MovingCase,
+    Words? MovingCase,
     Figure<Mass> Least,
     Figure<Mass> Bound,
     Figure<Mass> Hoist,
@@ -53,8 +54,8 @@ public sealed record PickPlan(
     internal IEnumerable<Stated> Figures =>
     [
         Stated.Of(Address / "level", $"{Name}, carries, level", Level),
-        Stated.Of(Address / "at-rest", $"{Name}, most at rest, {AtRestCase?.Name}", AtRest),
-        Stated.Of(Address / "moving", $"{Name}, most while it moves, {MovingCase?.Name}", Moving),
+        Stated.Of(Address / "at-rest", $"{Name}, most at rest, {AtRestCase}", AtRest),
+        Stated.Of(Address / "moving", $"{Name}, most while it moves, {MovingCase}", Moving),
         Stated.Of(Address / "least", $"{Name}, least", Least),
         Stated.Of(Address / "bound", $"{Name}, most however uneven", Bound),
         Stated.Of(Address / "hoist", $"{Name}, on its hoist, moving", Hoist),

@@ -89,7 +89,7 @@ internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech
         return whole == 0 ? "under 1 link" : whole == 1 ? "1 link" : string.Create(CultureInfo.InvariantCulture, $"{whole} links");
     }
 
-    private string CaseOf(LiftCase? lift) => lift is null ? "" : speech.Say(lift.Said);
+    private string CaseOf(Words? words) => words is null ? "" : speech.Say(words);
 
     private string Notes(PickPlan pick)
     {

@@ -30,8 +30,8 @@ internal sealed class HoistOverload : Rule<HoistOverload.Case>
     {
         { RatingAtRest: { Value: null, RestsOn.Any: false } } pick => new($"{pick.Name}: {pick.Placed.Hoist!.Item} has no rating for holding over people.", "A hoist that may hold over people, or write that nobody is ever below.", $"none"),
         { Rating: { Value: null, RestsOn.Any: false } } pick => new($"{pick.Name}: {pick.Placed.Hoist!.Item} has no rating for moving over people.", "A hoist that may, or clear the area while it moves.", $"none"),
-        { Rating.Value: { } rating } pick when pick.Hoist.AtMost(pick.Rating) == Verdict.Fails => new($"{pick.Name}: {pick.Hoist.Value!.Value} on the hoist while it moves ({pick.MovingCase!.Said}), and it may bear {rating}.", "A stronger hoist, one more pick, or less weight.", $"{pick.Hoist.Value!.Value} of {rating}"),
-        { RatingAtRest.Value: { } rating } pick => new($"{pick.Name}: {pick.HoistAtRest.Value!.Value} on the hoist at rest ({pick.AtRestCase!.Said}), and it may hold {rating} over people.", "A stronger hoist, one more pick, or less weight.", $"{pick.HoistAtRest.Value!.Value} of {rating}"),
+        { Rating.Value: { } rating } pick when pick.Hoist.AtMost(pick.Rating) == Verdict.Fails => new($"{pick.Name}: {pick.Hoist.Value!.Value} on the hoist while it moves ({pick.MovingCase!}), and it may bear {rating}.", "A stronger hoist, one more pick, or less weight.", $"{pick.Hoist.Value!.Value} of {rating}"),
+        { RatingAtRest.Value: { } rating } pick => new($"{pick.Name}: {pick.HoistAtRest.Value!.Value} on the hoist at rest ({pick.AtRestCase!}), and it may hold {rating} over people.", "A stronger hoist, one more pick, or less weight.", $"{pick.HoistAtRest.Value!.Value} of {rating}"),
         var pick => new($"{pick.Name}: nobody knows what its hoist may bear.", "Write what it lifts and holds to its kind.", $"unknown"),
     };
 
