@@ -31,39 +31,10 @@ internal sealed class NotJudged : Rule<NotJudged.Case>
     protected override Said Say(Case found) => found.Hang is { } hang
         ? new($"{hang.Stack.Stack.Name}: how it hangs cannot be worked out; not known: {string.Join(", ", MissingOf(hang))}.", "Write that.", $"{string.Join(", ", MissingOf(hang))}")
         : found.Truss is { } truss
-        ? new($"{truss.Name}: what its hoists carry cannot be worked out; not known: {string.Join(", ", Missing(truss))}.", "Write that.", $"{string.Join(", ", Missing(truss))}")
+        ? new($"{truss.Name}: what its hoists carry cannot be worked out: {TrussGaps.Of(truss)}.", "Write that.", TrussGaps.Of(truss))
         : new($"Bridle {found.Bridle!.Name}: how its legs lie cannot be worked out from its points and legs.", "Write places and heights of its points, and legs that meet, or its drop.", $"unknown");
 
     private static IReadOnlyList<string> MissingOf(HangPlan hang) => hang.Missing.Count > 0 ? hang.Missing : ["how it tilts"];
-
-    private static IEnumerable<string> Missing(TrussPlan truss)
-    {
-        var written = truss.Placed.Truss;
-        if (!written.Length.IsKnown)
-        {
-            yield return "its length";
-        }
-
-        if (truss.Picks.Count == 0)
-        {
-            yield return "where it is held";
-        }
-
-        foreach (var pick in truss.Picks.Where(pick => !pick.Placed.Pick.Along.IsKnown))
-        {
-            yield return $"where {pick.Name} is";
-        }
-
-        foreach (var load in truss.Loads.Where(load => load.Weight.Value is null || load.From is null))
-        {
-            yield return load.Weight.Value is null ? $"what {load.What} weighs" : $"where {load.What} is";
-        }
-
-        if (truss.Picks.Count > 2 && truss.Placed.Kind?.Truss?.Bending is not { IsKnown: true })
-        {
-            yield return "how stiff it is in bending";
-        }
-    }
 
     private static Verdict Judge(TrussPlan truss) => truss.Study is not null ? Verdict.Holds : Verdict.CannotBeJudged;
 
