@@ -23,6 +23,7 @@ internal static class DrawingList
         new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),
         new Drawing("rigging-plot", ["stage"], told => RiggingPlotDrawing.Draw(plan, plan.Stage.Stages.FirstOrDefault(stage => stage.Name == told.GetValueOrDefault("stage", "")))),
         new Drawing("truss-elevation", ["truss"], told => Truss(plan, told)),
+        new Drawing("hang", ["hang"], told => plan.Rigging.Hangs.FirstOrDefault(hang => hang.Name == told.GetValueOrDefault("hang", "")) is { } hang ? HangDrawing.Draw(plan, hang) : null),
         new Drawing("system", ["stack"], told => System(plan, told)),
         new Drawing("feet", ["item"], told => Feet(plan, told)),
         new Drawing("signal-diagram", ["part"], told => Signal(plan, told)),

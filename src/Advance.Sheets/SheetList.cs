@@ -21,6 +21,7 @@ internal static class SheetList
         ("rigging-plot", RiggingPlotViews.Of),
         ("hoist-table", HoistTableViews.Of),
         ("truss-pictures", TrussPicturesViews.Of),
+        ("hang", HangViews.Of),
         ("point-loads", PointLoadsViews.Of),
         ("supply-request", SupplyRequestViews.Of),
         ("one-line", OneLineViews.Of),

@@ -38,6 +38,9 @@ public sealed record TaskTimes
     /// <summary><c>stack</c>: to build a stack of three boxes.</summary>
     public Work Stack { get; init; } = Work.Of(15, 4);
 
+    /// <summary><c>hang</c>: to fly a hang of ten boxes, besides the rigger.</summary>
+    public Work Hang { get; init; } = Work.Of(45, 4);
+
     /// <summary><c>desk</c>: to set up a place to mix from.</summary>
     public Work Desk { get; init; } = Work.Of(45, 2);
 

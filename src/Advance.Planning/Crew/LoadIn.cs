@@ -14,6 +14,7 @@ internal sealed class LoadIn
 {
     private const string Electrician = "electrician";
     private const int BoxesOfAStack = 3;
+    private const int BoxesOfAHang = 10;
 
     private static readonly Address Root = Address.Of("crew");
 
@@ -41,6 +42,7 @@ internal sealed class LoadIn
         var deck = loadIn.Deck(first);
         var powered = loadIn.Power(deck);
         loadIn.Stacks(deck);
+        loadIn.Hangs(deck);
         loadIn.Inputs(deck);
         loadIn.Lights(deck, powered);
         loadIn.Desks(first);
@@ -136,6 +138,21 @@ internal sealed class LoadIn
                 Lifted = [.. stack.Boxes.Select(box => box.Piece.Item)],
                 Danger = "A box falls until it is pinned: nobody stands within its height.",
                 Undo = $"Take down {stack.Name}, {Boxes(stack)}",
+            });
+        }
+    }
+
+    // The rigger leads and is one more than the hands that lift.
+    private void Hangs(IReadOnlyList<Address> after)
+    {
+        foreach (var hang in sound.Hangs)
+        {
+            var work = Labour.ForPart(Figure.Count(hang.Boxes.Count), BoxesOfAHang, "hang", Times.Hang);
+            Add(new TaskDraft(Root / "hang" / hang.Name, Job.Stacks, $"Fly {hang.Name}, {Boxes(hang)}", "stage", Times.Hang.Hands, "rigger", work, after)
+            {
+                Lifted = [.. hang.Boxes.Select(box => box.Piece.Item)],
+                Danger = "Nobody under it while it moves; it is not let go before every pin is seen.",
+                Undo = $"Bring down {hang.Name}, {Boxes(hang)}",
             });
         }
     }

@@ -20,6 +20,7 @@ internal static class TaskTimesShape
         var deadTest = Task(keys, "dead-test", usual.DeadTest, "Of one circuit.");
         var liveTest = Task(keys, "live-test", usual.LiveTest, "Of one circuit.");
         var stack = Task(keys, "stack", usual.Stack, "To build a stack of three boxes.");
+        var hang = Task(keys, "hang", usual.Hang, "To fly a hang of ten boxes, besides the rigger.");
         var desk = Task(keys, "desk", usual.Desk, "To set up a place to mix from.");
         var fixture = Task(keys, "fixture", usual.Fixture, "To hang one fixture at waist height.");
         var fixtureCable = Task(keys, "fixture-cable", usual.FixtureCable, "To cable one fixture.");
@@ -44,6 +45,7 @@ internal static class TaskTimesShape
             DeadTest = deadTest(row),
             LiveTest = liveTest(row),
             Stack = stack(row),
+            Hang = hang(row),
             Desk = desk(row),
             Fixture = fixture(row),
             FixtureCable = fixtureCable(row),

@@ -19,12 +19,14 @@ internal static class RiggingPlotDrawing
     {
         var speech = Speech.Of(plan.Brief.Company.Units);
         var trusses = plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is not null && truss.Placed.Truss.Length.IsKnown).ToList();
+        var hangs = plan.Rigging.Hangs.Where(hang => hang.Stack.Spot is not null).ToList();
         var symbols = Points(plan, speech).Concat(Picks(plan, trusses, speech)).ToList();
-        return trusses.Count == 0 && symbols.Count == 0 ? null : new Scene(
+        return trusses.Count == 0 && hangs.Count == 0 && symbols.Count == 0 ? null : new Scene(
             $"Rigging plot of {plan.Brief.Gig.Title}, seen from above with the audience at the foot",
             [
                 .. stage is null ? [] : DeckDrawing.Layers(stage, Covered(plan), speech.Units),
                 new Layer("trusses", [.. trusses.Select(truss => TrussOf(truss, speech))]),
+                new Layer("hangs", [.. hangs.Select(hang => HangOf(hang, speech))]),
                 new Layer("bridles", [.. Legs(plan)]) { KeepsLabelsOff = true },
                 new Layer("points", symbols),
             ]);
@@ -34,9 +36,9 @@ internal static class RiggingPlotDrawing
     private static List<Placed> Covered(Plan plan) => [.. plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is not null).Select(truss =>
         new Placed(truss.Address, truss.Name, Look.Truss, truss.Placed.Spot!.Value, FootprintOf(truss), 0, null, Domain.Facts.Doubts.None))];
 
-    /// <summary>Trusses that are not drawn, as nobody knows where they hang or how long they are.</summary>
+    /// <summary>Trusses and hangs that are not drawn, as nobody knows where they hang or how long they are.</summary>
     public static IReadOnlyList<string> NotDrawn(Plan plan) =>
-        [.. plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is null || !truss.Placed.Truss.Length.IsKnown).Select(truss => truss.Name)];
+        [.. plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is null || !truss.Placed.Truss.Length.IsKnown).Select(truss => truss.Name), .. plan.Rigging.Hangs.Where(hang => hang.Stack.Spot is null).Select(hang => hang.Name)];
 
     private static Symbol TrussOf(TrussPlan truss, Speech speech)
     {
@@ -46,6 +48,18 @@ internal static class RiggingPlotDrawing
         return new Symbol(truss.Address.Text, [outline])
         {
             Label = new Label([new LabelLine(truss.Name), new LabelLine($"{speech.Say(length)}, {LoadWords.Of("trim", truss.Placed.Trim, speech)}, {LoadWords.Of(truss.Weight, speech)}", TextStyle.Quiet)]) { Rank = 1, MayStandInside = false },
+            IsArea = true,
+        };
+    }
+
+    // Its top box, as it is turned; what it hangs by is drawn as picks.
+    private static Symbol HangOf(HangPlan hang, Speech speech)
+    {
+        var covers = Footprint.Of(hang.Stack.Boxes.Count > 0 ? hang.Stack.Boxes[0].Piece.Kind : null);
+        var outline = new Rectangle(PlotScale.At(hang.Stack.Spot!.Value), PlotScale.Mm(covers.Width), PlotScale.Mm(covers.Depth), hang.Stack.Turn) { Fill = Fill.White };
+        return new Symbol(hang.Address.Text, [outline])
+        {
+            Label = new Label([new LabelLine(hang.Name), new LabelLine($"{hang.Boxes.Count} boxes, {LoadWords.Of("lowest edge", hang.Bottom, speech)}, {LoadWords.Of(hang.Weight, speech)}", TextStyle.Quiet)]) { Rank = 1, MayStandInside = false },
             IsArea = true,
         };
     }
@@ -62,7 +76,7 @@ internal static class RiggingPlotDrawing
     private static IEnumerable<Symbol> Points(Plan plan, Speech speech) =>
         from point in plan.Rigging.Points
         where point.Spot is not null
-        let under = plan.Rigging.Trusses.SelectMany(truss => truss.Picks).Where(pick => IsUnder(pick, point) || (pick.Spot is null && IsOn(pick, point))).Select(pick => pick.Name).ToList()
+        let under = plan.Rigging.Picks.Where(pick => IsUnder(pick, point) || (pick.Spot is null && IsOn(pick, point))).Select(pick => pick.Name).ToList()
         select new Symbol(point.Address.Text, [.. Mark(PlotScale.At(point.Spot!.Value))])
         {
             Label = new Label(
@@ -82,7 +96,7 @@ internal static class RiggingPlotDrawing
 
     // A pick that hangs elsewhere than straight under its point: on a bridle, or on nothing that is known.
     private static IEnumerable<Symbol> Picks(Plan plan, List<TrussPlan> trusses, Speech speech) =>
-        from pick in trusses.SelectMany(truss => truss.Picks)
+        from pick in trusses.SelectMany(truss => truss.Picks).Concat(plan.Rigging.Hangs.SelectMany(hang => hang.Picks).Select(pick => pick.Pick))
         where pick.Spot is not null && !plan.Rigging.Points.Any(point => IsUnder(pick, point))
         select new Symbol(pick.Address.Text, [new Circle(PlotScale.At(pick.Spot!.Value), PlotScale.Mm(PickRadius)) { Fill = Fill.Black }])
         {

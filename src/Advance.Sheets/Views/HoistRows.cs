@@ -7,8 +7,18 @@ namespace Advance.Sheets.Views;
 /// <summary>The rows of the hoist table, and how far its hooks may be off level.</summary>
 internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech)
 {
-    /// <summary>One pick.</summary>
+    /// <summary>One pick of a truss.</summary>
     public HoistTableView.Pick Of(TrussPlan truss, PickPlan pick, int index)
+    {
+        var hoist = pick.Placed.Hoist?.Kind?.Hoist;
+        return Of(pick) with { High = Off(truss, hoist, index, tolerance => tolerance.Raise), Low = Off(truss, hoist, index, tolerance => tolerance.Drop) };
+    }
+
+    /// <summary>One pick of a hang: along it says by which hole.</summary>
+    public HoistTableView.Pick Of(HangPickPlan pick) =>
+        Of(pick.Pick) with { Along = pick.Hole is { } hole ? Cell.Of(hole.Name) : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged } };
+
+    private HoistTableView.Pick Of(PickPlan pick)
     {
         var placed = pick.Placed;
         var hoist = placed.Hoist?.Kind?.Hoist;
@@ -26,8 +36,8 @@ internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech
             Hook = rigging.Mass(pick.Hoist),
             Rating = placed.Hoist is null ? Cell.Blank : RatingOf(pick),
             Share = placed.Hoist is null ? Cell.Blank : RiggingCells.Share(pick.Hoist, pick.Rating),
-            High = Off(truss, hoist, index, tolerance => tolerance.Raise),
-            Low = Off(truss, hoist, index, tolerance => tolerance.Drop),
+            High = Cell.Blank,
+            Low = Cell.Blank,
             Chain = hoist is null ? Cell.Blank : rigging.Length(hoist.ChainLength),
             Notes = Notes(pick),
         };

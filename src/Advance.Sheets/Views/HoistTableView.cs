@@ -8,6 +8,9 @@ namespace Advance.Sheets.Views;
 /// <param name="RestsOn">The open questions that may move what hangs; blank where there is none.</param>
 public sealed record HoistTableView(IReadOnlyList<HoistTableView.Truss> Trusses, string Mass, string Length, string Small, Cell RestsOn)
 {
+    /// <summary>The picks of all hangs.</summary>
+    public IReadOnlyList<Pick> Hangs { get; init; } = [];
+
     /// <summary>Whether a weight is not weighed.</summary>
     public required bool HasUnweighed { get; init; }
 
@@ -53,7 +56,7 @@ public sealed record HoistTableView(IReadOnlyList<HoistTableView.Truss> Trusses,
     /// <param name="Name">On paper.</param>
     public sealed record Pick(Cell Name)
     {
-        /// <summary>From the first end.</summary>
+        /// <summary>From the first end; of a hang the hole of its frame.</summary>
         public required Cell Along { get; init; }
 
         /// <summary>The venue's point, or a bridle.</summary>

@@ -30,15 +30,17 @@ internal sealed class HoistTableViews
     {
         var makes = new HoistTableViews(plan);
         var trusses = plan.Rigging.Trusses;
-        return trusses.Count == 0 ? null : new HoistTableView(
+        var hangs = plan.Rigging.Hangs;
+        return trusses.Count + hangs.Count == 0 ? null : new HoistTableView(
             [.. trusses.Select(makes.ViewOf)],
             makes.cells.MassUnit,
             makes.cells.LengthUnit,
             makes.rigging.SmallUnit,
-            Cells.Head(trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn))))
+            Cells.Head(hangs.Aggregate(trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn)), (sum, hang) => sum.With(hang.RestsOn))))
         {
-            HasUnweighed = trusses.SelectMany(truss => truss.Loads).Any(load => load.How is not Known.Weighed),
-            NeedsEngineer = trusses.Any(truss => truss.Study is null || truss.Placed.Truss.Shape.Length > 0),
+            Hangs = [.. hangs.SelectMany(hang => hang.Picks).Select(makes.rows.Of)],
+            HasUnweighed = trusses.SelectMany(truss => truss.Loads).Concat(hangs.SelectMany(hang => hang.Loads)).Any(load => load.How is not Known.Weighed),
+            NeedsEngineer = trusses.Any(truss => truss.Study is null || truss.Placed.Truss.Shape.Length > 0) || hangs.Any(hang => hang.State is null),
         };
     }
 

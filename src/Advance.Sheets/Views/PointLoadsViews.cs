@@ -22,7 +22,7 @@ internal sealed class PointLoadsViews
     }
 
     /// <summary>Null where nothing hangs.</summary>
-    public static PointLoadsView? Of(Plan plan) => plan.Rigging.Trusses.Count == 0 ? null : new PointLoadsViews(plan).View();
+    public static PointLoadsView? Of(Plan plan) => plan.Rigging.Trusses.Count + plan.Rigging.Hangs.Count == 0 ? null : new PointLoadsViews(plan).View();
 
     private PointLoadsView View()
     {
@@ -36,7 +36,7 @@ internal sealed class PointLoadsViews
             [.. Roof()],
             [.. Assumed()],
             FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "rigging") && (FindingViews.IsAt(finding, "rigging/point") || FindingViews.IsAt(finding, "rigging/beam") || FindingViews.IsAt(finding, "rigging/bridle") || FindingViews.IsAt(finding, "rigging/roof"))),
-            Cells.Head(hung.Trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn))))
+            Cells.Head(hung.Hangs.Aggregate(hung.Trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn)), (sum, hang) => sum.With(hang.RestsOn))))
         {
             Mass = cells.MassUnit,
             Length = cells.LengthUnit,
@@ -44,12 +44,12 @@ internal sealed class PointLoadsViews
             Force = rigging.ForceUnit,
             IsMetric = rigging.IsMetric,
             HasSideways = hung.Bridles.Count > 0,
-            Nowhere = string.Join(", ", hung.Trusses.SelectMany(truss => truss.Picks).Where(pick => !IsSomewhere(pick)).Select(pick => pick.Name)),
+            Nowhere = string.Join(", ", hung.Picks.Where(pick => !IsSomewhere(pick)).Select(pick => pick.Name)),
         };
     }
 
     private bool IsSomewhere(PickPlan pick) => pick.Placed.Pick.Point.Is(out var name)
-        && (plan.Rigging.Points.Any(point => Same(point.Point.Name, name)) || plan.Rigging.Bridles.Any(bridle => Same(bridle.Name, name)));
+        && (plan.Rigging.Points.Any(point => Same(point.Point.Name, name)) || plan.Rigging.Bridles.Any(bridle => Same(bridle.Name, name)) || plan.Rigging.Trusses.Any(truss => Same(truss.Name, name)));
 
     private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
 
@@ -88,7 +88,7 @@ internal sealed class PointLoadsViews
 
     private string Weights()
     {
-        var loads = plan.Rigging.Trusses.SelectMany(truss => truss.Loads).ToList();
+        var loads = plan.Rigging.Trusses.SelectMany(truss => truss.Loads).Concat(plan.Rigging.Hangs.SelectMany(hang => hang.Loads)).ToList();
         var margin = plan.Brief.Company.Policies.WeightMargin;
         var parts = new[] { (Known.Weighed, "weighed"), (Known.Maker, "from makers"), (Known.Stated, "as told"), (Known.Estimated, "guessed") }
             .Select(one => (Count: loads.Count(load => load.How == one.Item1), Words: one.Item2, Margin: margin.On(one.Item1)))

@@ -66,7 +66,7 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
     private string HoistsOn(PointPlan point)
     {
         var bridles = plan.Rigging.Bridles.Where(bridle => bridle.Bridle.Points.Any(name => Same(name, point.Point.Name))).Select(bridle => bridle.Name).Append(point.Point.Name).ToList();
-        return string.Join(", ", plan.Rigging.Trusses.SelectMany(truss => truss.Picks)
+        return string.Join(", ", plan.Rigging.Picks
             .Where(pick => pick.Placed.Pick.Point.Is(out var on) && bridles.Exists(name => Same(name, on)))
             .Select(pick => pick.Placed.Hoist is { } hoist ? $"{hoist.Kind?.Name ?? hoist.Item}, body {(pick.Placed.Pick.BodyUp ? "up" : "down")}" : "dead")
             .Distinct(StringComparer.Ordinal));

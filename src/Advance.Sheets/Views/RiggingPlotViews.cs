@@ -12,10 +12,14 @@ internal static class RiggingPlotViews
     {
         var stage = plan.Stage.Stages.Count > 0 ? plan.Stage.Stages[0] : null;
         var trusses = plan.Rigging.Trusses;
-        return trusses.Count == 0 || RiggingPlotDrawing.Draw(plan, stage) is null ? null : new RiggingPlotView(
+        var hangs = plan.Rigging.Hangs;
+        return trusses.Count + hangs.Count == 0 || RiggingPlotDrawing.Draw(plan, stage) is null ? null : new RiggingPlotView(
             stage?.Name ?? "",
             string.Join(", ", RiggingPlotDrawing.NotDrawn(plan)),
             plan.Rigging.Bridles.Any(bridle => bridle.Legs.Count > 0),
-            Cells.Head(trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn).With(truss.Placed.Trim.RestsOn).With(Doubts.Of(truss.Placed.Truss.Place.Doubt)).With(Doubts.Of(truss.Placed.Truss.Length.Doubt)))));
+            Cells.Head(trusses.Aggregate(hangs.Aggregate(Doubts.None, (sum, hang) => sum.With(hang.RestsOn).With(hang.Stack.RestsOn)), (sum, truss) => sum.With(truss.RestsOn).With(truss.Placed.Trim.RestsOn).With(Doubts.Of(truss.Placed.Truss.Place.Doubt)).With(Doubts.Of(truss.Placed.Truss.Length.Doubt)))))
+        {
+            HasHangs = hangs.Count > 0,
+        };
     }
 }

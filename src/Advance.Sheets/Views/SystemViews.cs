@@ -74,25 +74,9 @@ internal sealed class SystemViews
         }
 
         yield return new PairView("Strap", Cell.Of(stack.Stack.Strap is { } strap ? $"{strap.Count} × {strap.Item}" : "none planned"));
-        foreach (var pair in Sound(stack))
+        foreach (var pair in new SoundFacts(plan, speech, cells).Of(stack))
         {
             yield return pair;
-        }
-    }
-
-    private IEnumerable<PairView> Sound(StackPlan stack)
-    {
-        if (stack.Stack.Crossover is { } crossover)
-        {
-            yield return new PairView("Crossed", crossover.Is(out var known)
-                ? Cell.Of($"{speech.Say(known.Frequency)} in {known.Within}") with { Tbc = crossover.Doubt is { } doubt ? cells.Note(doubt) : null }
-                : cells.Of(crossover));
-        }
-
-        if (plan.Drive.Timings.TryGetValue(stack.Address, out var timing) && timing.From.Length > 0)
-        {
-            var delay = cells.WithUnit(timing.Delay);
-            yield return new PairView("Delay", delay with { Text = $"{delay.Text} from {timing.From}, start value" });
         }
     }
 

@@ -50,16 +50,13 @@ internal sealed class HangHolding
     /// <summary>What is missing, in words.</summary>
     public IReadOnlyList<string> Missing => missing;
 
-    /// <summary>A hole along the frame's axes.</summary>
-    public static PickHole Of(FrameHole hole) => new(-hole.Behind.Value.Meters, hole.Above.Value.Meters);
-
     /// <summary>The open questions about a hole.</summary>
     public static Doubts RestsOn(FrameHole hole) => Doubts.Of(hole.Behind.Doubt).With(Doubts.Of(hole.Above.Doubt));
 
     /// <summary>The tilt on one pick: its centre of gravity comes under the hole.</summary>
     private Figure<Angle> FreeTilt(FrameHole hole)
     {
-        if (facts.Chain is not { } chain || !IsKnown(hole) || chain.FreeTilt(Of(hole)) is null)
+        if (facts.Chain is not { } chain || !IsKnown(hole) || chain.FreeTilt(PickHole.Of(hole)) is null)
         {
             return NoAngle with { RestsOn = facts.Doubts.With(RestsOn(hole)) };
         }

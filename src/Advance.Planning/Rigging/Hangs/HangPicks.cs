@@ -53,7 +53,7 @@ internal sealed class HangPicks
             return (unknown, unknown);
         }
 
-        var (front, rear) = (HangHolding.Of(holding.Used[pair.Front]!), HangHolding.Of(holding.Used[pair.Rear]!));
+        var (front, rear) = (PickHole.Of(holding.Used[pair.Front]!), PickHole.Of(holding.Used[pair.Rear]!));
         var least = brief.Company.Policies.Rigging.LeastPick / 100;
         Figure<Angle> On(double share, string which) => chain.FreeTilt(new PickHole(rear.Forward + (share * (front.Forward - rear.Forward)), rear.Up + (share * (front.Up - rear.Up)))) is { } tilt
             ? new Figure<Angle>(tilt, facts.Doubts, Reason.Derived.It, Shared(which, share, front, rear, chain))
@@ -90,7 +90,7 @@ internal sealed class HangPicks
 
     private Figure<Length> Along(HangState state, FrameHole hole)
     {
-        var at = state.PlaceOf(HangHolding.Of(hole));
+        var at = state.PlaceOf(PickHole.Of(hole));
         var place = facts.At(at.X) with { RestsOn = facts.Doubts.With(HangHolding.RestsOn(hole)) };
         return holding.Pull is { } pull ? pull.Leaning(place, at.Z) : place;
     }
@@ -150,7 +150,7 @@ internal sealed class HangPicks
             return (all, all);
         }
 
-        var (front, rear) = (HangHolding.Of(holding.Used[pair.Front]!), HangHolding.Of(holding.Used[pair.Rear]!));
+        var (front, rear) = (PickHole.Of(holding.Used[pair.Front]!), PickHole.Of(holding.Used[pair.Rear]!));
         var turned = Math.Asin(Math.Min(1, off.Meters / Math.Sqrt(Math.Pow(front.Forward - rear.Forward, 2) + Math.Pow(front.Up - rear.Up, 2))));
         var loads = new[] { -turned, 0, turned }.Select(more => Share(plan.Chain!.At(Angle.FromRadians(state.Tilt.Radians + more)), front, rear)).ToList();
         var own = index == pair.Front ? loads : loads.ConvertAll(share => 1 - share);
@@ -178,7 +178,7 @@ internal sealed class HangPicks
             return plan.Stack.Spot;
         }
 
-        var (front, rear) = (state.PlaceOf(HangHolding.Of(holding.Used[pair.Front]!)).X, state.PlaceOf(HangHolding.Of(holding.Used[pair.Rear]!)).X);
+        var (front, rear) = (state.PlaceOf(PickHole.Of(holding.Used[pair.Front]!)).X, state.PlaceOf(PickHole.Of(holding.Used[pair.Rear]!)).X);
         var ahead = (index == pair.Front ? 1 : -1) * (front - rear) / 2;
         var (sin, cos) = Math.SinCos(plan.Stack.Turn * Math.PI / 180);
         return spot.Plus(-ahead * sin, -ahead * cos);

@@ -35,7 +35,7 @@ internal sealed class HangPull(string name, PullBack pull, HangFacts facts, Figu
     /// <summary>The tilt on one hole: what weight and pull turn about it comes to nothing.</summary>
     public Figure<Angle> FreeTilt(HungChain chain, FrameHole hole, Figure<Length> ahead, Figure<Length> above)
     {
-        var pick = HangHolding.Of(hole);
+        var pick = PickHole.Of(hole);
         var at = At(chain.At(Angle.Zero));
         var (e, f) = (facts.At(at.X - pick.Forward), facts.At(at.Z - pick.Up));
         var turns = Sum.Of($"{name}, what the pull-back turns", "k = 9.80665 · P · (sin(θ) · e + cos(θ) · f)", Statics.Equilibrium).Put("P", force).Put("θ", up).Put("e", e).Put("f", f)

@@ -47,7 +47,7 @@ internal sealed class HangReach
             return PickHeight;
         }
 
-        var lower = state.PlaceOf(HangHolding.Of(holding.Used[front]!)).Z - state.PlaceOf(HangHolding.Of(hole)).Z;
+        var lower = state.PlaceOf(PickHole.Of(holding.Used[front]!)).Z - state.PlaceOf(PickHole.Of(hole)).Z;
         return Sum.Of($"{plan.Name}, hole {hole.Name} above the floor", "h = H − v", Publication.Arithmetic).Put("H", PickHeight).Put("v", facts.At(lower)).Gives((high, less) => high - less);
     }
 
@@ -62,7 +62,7 @@ internal sealed class HangReach
             return Unknown;
         }
 
-        var hole = state.PlaceOf(HangHolding.Of(holding.Used[front]!)).Z;
+        var hole = state.PlaceOf(PickHole.Of(holding.Used[front]!)).Z;
         return Sum.Of($"{plan.Name}, lowest edge below its hole", "d = u + Σ hᵢ · cos(bᵢ) + e", Statics.Equilibrium)
             .Put("u", facts.At(hole))
             .PutAll("hᵢ", state.Boxes.Select(box => facts.At(box.Box.PinToPin)))
