@@ -43,8 +43,8 @@ internal sealed class Timings(IReadOnlyList<StackPlan> stacks, Figure<Speed> spe
         var before = Before(stack, name);
         var doubts = stack.RestsOn.With(Doubts.Of(name.Doubt)).With(Doubts.Of(stack.Stack.HeardAt?.Doubt)).With(before?.RestsOn ?? Doubts.None);
         var delay = Sum.Of("delay", "t = max(0, (s₁ - s₂) / c + o)", Acoustics.Travel)
-            .Put("s₁", SoundTravel.Distance("way from the stack before", before?.Spot, stack.HeardAt, doubts))
-            .Put("s₂", SoundTravel.Distance("own way", stack.Spot, stack.HeardAt, doubts))
+            .Put("s₁", SoundTravel.Way("way from the stack before", before, stack.HeardAt, doubts))
+            .Put("s₂", SoundTravel.Way("own way", stack, stack.HeardAt, doubts))
             .Put("c", speed)
             .Put("o", Figure.Policy(policy, offset))
             .Gives((far, near, c, more) => Duration.FromSeconds(Math.Max(0, (Delays.Between(far, near, c) + more).Seconds)));

@@ -33,6 +33,10 @@ internal static class HangHeights
             .Gives((deck, up) => deck + up)
         : Ground.HeightOf(height);
 
+    /// <summary>How high the middle of a hang is above what is under it, in metres; null where nobody says how high it hangs.</summary>
+    public static double? Middle(StackPlan hang) =>
+        hang.LeadHeights.Count > 0 && (hang.Stack.Flown is { Trim.IsKnown: true } or { PickTrim.IsKnown: true }) ? hang.LeadHeights.Average() : null;
+
     /// <summary>How high the middle of each box is above what is under it, from the top, in metres.</summary>
     public static IReadOnlyList<double> Of(Stack hang, IEnumerable<Kind?> boxes, Ground ground, Spot? spot)
     {

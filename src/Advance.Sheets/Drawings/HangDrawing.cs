@@ -46,7 +46,9 @@ internal static class HangDrawing
     public static bool IsCut(HangPlan hang) => hang.Bottom.Value is not { } bottom || bottom.Meters - Ground(hang) > MostBelow || hang.Picks.Count > 0;
 
     /// <summary>Upper and lower edge of a box in the drawing, mm.</summary>
-    public static (double Top, double Bottom) BandOf(HangBoxPlan box) => box.At is { } at ? (-PlotScale.Mm(at.Pin.Z), -PlotScale.Mm(at.LowerPin.Z)) : default;
+    public static (double Top, double Bottom) BandOf(HangBoxPlan box) => box.At is { } at
+        ? (-PlotScale.Mm(at.Edges.Max(edge => edge.Z)), -PlotScale.Mm(at.Edges.Min(edge => edge.Z)))
+        : default;
 
     private static Paper.Pictures.Point At(SidePoint place) => PlotScale.At(place.X, place.Z);
 
@@ -126,8 +128,7 @@ internal static class HangDrawing
         var edges = state.Boxes.SelectMany(box => box.Edges).ToList();
         var (left, right, floor) = (edges.Min(edge => edge.X) - Beyond, edges.Max(edge => edge.X) + Beyond, FloorAt(hang, state));
         yield return new Line(PlotScale.At(left, floor), PlotScale.At(right, floor)) { Pen = Pen.Heavy };
-        yield return new Lettering(PlotScale.At(left, floor - 0.08), hang.Stack.On == Footing.Deck ? "deck" : "floor", TextStyle.Quiet) { Anchor = Anchor.Left };
-        yield return new Lettering(PlotScale.At(right, floor - 0.08), "audience →", TextStyle.Quiet) { Anchor = Anchor.Right };
+        yield return new Lettering(PlotScale.At(left, floor - 0.09), $"{(hang.Stack.On == Footing.Deck ? "deck" : "floor")}; audience →", TextStyle.Quiet) { Anchor = Anchor.Left };
     }
 
     private static IEnumerable<Shape> Dimensions(HangPlan hang, HangState state, Speech speech)
@@ -136,7 +137,8 @@ internal static class HangDrawing
         yield return new Dimension(PlotScale.At(right, state.Lowest.Z), PlotScale.At(right, FloorAt(hang, state)), HeightWords(hang, speech));
         if (hang.Drop.Value is { } drop)
         {
-            yield return new Dimension(PlotScale.At(right, state.Lowest.Z + drop.Meters), PlotScale.At(right, state.Lowest.Z), speech.Say(drop)) { OffsetMm = -6 };
+            var left = state.Boxes.SelectMany(box => box.Edges).Min(edge => edge.X);
+            yield return new Dimension(PlotScale.At(left, state.Lowest.Z), PlotScale.At(left, state.Lowest.Z + drop.Meters), speech.Say(drop));
         }
     }
 

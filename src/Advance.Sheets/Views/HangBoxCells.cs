@@ -19,8 +19,7 @@ internal sealed class HangBoxCells(Plan plan, Cells cells, Speech speech, HangPl
         {
             Splay = Degrees(box.Splay) with { Strong = true },
             Looks = Degrees(box.Tilt),
-            Joined = box.Box.Joint is { } joint ? Cell.Of($"{joint.Pieces} × {joint.Kind.Id}") : new Cell("no joint known") { Verdict = Paper.Tree.Verdict.CannotBeJudged },
-            Pins = Cell.Of(box.Box.Joint is { Pins: > 0 } pinned ? $"{pinned.Pins}" : ""),
+            Joined = box.Box.Joint is { } joint ? Cell.Of(joint.Pins > 0 ? $"{joint.Pieces} × {joint.Kind.Id}, {joint.Pins} pins" : $"{joint.Pieces} × {joint.Kind.Id}") : new Cell("no joint known") { Verdict = Paper.Tree.Verdict.CannotBeJudged },
             Rear = Force(box.Rear, box.Rear.AtMost(box.RearLimit)),
             Front = Force(box.Front, box.Front.AtMost(box.FrontLimit)),
             Use = Use(box),
@@ -36,13 +35,13 @@ internal sealed class HangBoxCells(Plan plan, Cells cells, Speech speech, HangPl
     }
 
     private Cell Degrees(Figure<Angle> angle) => angle.Value is null
-        ? new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged, Tbc = angle.RestsOn.Any ? "" : null }
-        : cells.Amount(angle, one => one.Degrees, 1) with { Tbc = angle.RestsOn.Any ? "" : null };
+        ? new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged }
+        : cells.Amount(angle, one => one.Degrees, 1) with { Tbc = null };
 
-    // A limit that nobody knows makes the use hatched, not the force itself.
+    // The questions behind it stand once under the table. A limit that nobody knows makes the use hatched, not the force itself.
     private Cell Force(Figure<Force> force, Verdict verdict)
     {
-        var cell = cells.Amount(force, one => one.Kilonewtons, 2);
+        var cell = cells.Amount(force, one => one.Kilonewtons, 2) with { Tbc = null };
         return force.Value is null || verdict == Verdict.Fails ? cell with { Verdict = RiggingCells.Of(verdict) } : cell;
     }
 
@@ -53,7 +52,7 @@ internal sealed class HangBoxCells(Plan plan, Cells cells, Speech speech, HangPl
         var isRear = box.Rear.Value is { } pull && box.RearLimit.Value is { Newtons: > 0 } link && box.Front.Value is { } on && box.FrontLimit.Value is { Newtons: > 0 } pins
             ? Math.Abs(pull.Newtons) / link.Newtons > on.Newtons / pins.Newtons
             : rear.Value is null;
-        return isRear ? rear : front.Value is null ? front : rear.Value is null ? rear : front;
+        return (isRear ? rear : front.Value is null ? front : rear.Value is null ? rear : front) with { Tbc = null };
     }
 
     private static Figure<Force> Size(Figure<Force> force) => force with { Value = force.Value is { } pull ? UnitsNet.Force.FromNewtons(Math.Abs(pull.Newtons)) : null };

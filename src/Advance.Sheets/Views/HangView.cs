@@ -36,6 +36,9 @@ public sealed record HangView(
     /// <summary>Whether the drawing is cut above or below, so that its dimensions count.</summary>
     public bool IsCut { get; init; }
 
+    /// <summary>How many columns the table of picks has besides the first.</summary>
+    public int PickColumns => 10 + (IsMetric ? 1 : 0) + (HasPlumb ? 1 : 0);
+
     /// <summary>The unit of weights.</summary>
     public required string Mass { get; init; }
 
@@ -54,11 +57,8 @@ public sealed record HangView(
         /// <summary>How far down it looks, degrees.</summary>
         public required Cell Looks { get; init; }
 
-        /// <summary>What joins it to the one above.</summary>
+        /// <summary>What joins it to the one above, and how many pins that takes.</summary>
         public required Cell Joined { get; init; }
-
-        /// <summary>How many pins that takes.</summary>
-        public required Cell Pins { get; init; }
 
         /// <summary>Pull of its rear link, kN.</summary>
         public required Cell Rear { get; init; }

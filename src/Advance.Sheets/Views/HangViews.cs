@@ -44,7 +44,7 @@ internal sealed class HangViews
             FindingViews.Heavy(plan, finding => About(hang).Exists(address => FindingViews.IsAt(finding, address))),
             Cells.Head(hang.RestsOn.With(hang.Stack.RestsOn).With(plan.Cables.RestsOn).With(plan.Power.RestsOn)))
         {
-            Holes = string.Join("; ", hang.Holes.Where(hole => hole.Tilt.Value is not null).Select(hole => $"{hole.Hole.Name} {TiltWords.Of(hole.Tilt.Value)}")),
+            Holes = string.Join("; ", hang.Holes.Where(hole => hole.Tilt.Value is not null).Select(hole => $"hole {hole.Hole.Name}: {TiltWords.Of(hole.Tilt.Value)}")),
             HasForces = hang.Boxes.Any(box => box.Rear.Value is not null),
             HasLimits = hang.Boxes.Any(box => box.RearLimit.Value is not null || box.FrontLimit.Value is not null),
             HasAddresses = rows.Exists(row => !row.Address.IsBlank),
@@ -102,6 +102,12 @@ internal sealed class HangViews
         }
 
         yield return new PairView("People below", Cell.Of(BelowWords(flown)) with { Tbc = flown.Below?.Doubt is { } doubt ? cells.Note(doubt) : null });
+        if (hang.Wind is { } wind)
+        {
+            var swing = cells.WithUnit(wind.Swing);
+            yield return new PairView("In wind", swing with { Text = wind.Swing.Value is null ? swing.Text : $"swings {swing.Text} in {cells.WithUnit(wind.Gust).Text}, pushed by {cells.WithUnit(wind.Push).Text}" });
+        }
+
         foreach (var pair in new SoundFacts(plan, speech, cells).Of(stack))
         {
             yield return pair;

@@ -20,7 +20,6 @@ internal sealed class HangFacts
         Doubts = Turned(stack).With(Of(Frame?.CentreBehind)).With(Of(Frame?.CentreAbove));
         Look(stack, [.. frame, .. boxes]);
         Chain = missing.Count > 0 ? null : Make(stack, frame, boxes);
-        Doubts = frame.Concat(boxes).Aggregate(Doubts, (sum, load) => sum.With(load.Weight.RestsOn));
     }
 
     /// <summary>The frame's own facts; null where nobody knows them.</summary>
@@ -33,13 +32,16 @@ internal sealed class HangFacts
     public HungChain? Chain { get; }
 
     /// <summary>The open questions behind every place of it.</summary>
-    public Doubts Doubts { get; }
+    public Doubts Doubts { get; private set; }
 
     /// <summary>What is missing, in words.</summary>
     public IReadOnlyList<string> Missing => missing;
 
     /// <summary>Whether the depth of every box is known, so that its lowest edge is.</summary>
     public bool HasBacks { get; private set; }
+
+    /// <summary>From now on every place of it is one at this tilt, and rests on what that rests on.</summary>
+    public void TurnBy(Figure<Angle> tilt) => Doubts = Doubts.With(tilt.RestsOn);
 
     /// <summary>A place of it as a figure.</summary>
     public Figure<Length> At(double metres) => new(Length.FromMeters(metres), Doubts, Reason.Derived.It);

@@ -29,6 +29,7 @@ internal sealed class HangHolding
         Used = [.. placed.Picks.Select((_, index) => HoleOf(index))];
         Look();
         Tilt = TiltOf();
+        facts.TurnBy(Tilt);
         Centre = facts.Chain is { } chain && Tilt.Value is { } tilt ? CentreOf(chain.At(tilt), "x", "as it hangs").Ahead : new Figure<Length>(null, facts.Doubts, Reason.Derived.It);
     }
 

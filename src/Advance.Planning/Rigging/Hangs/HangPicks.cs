@@ -31,11 +31,15 @@ internal sealed class HangPicks
     {
         (this.brief, this.ground, this.plan, this.facts, this.holding, this.reach) = (brief, ground, plan, facts, holding, reach);
         parts = new PickParts(brief, plan.Name, plan.Placed.Picks, plan.Placed.Flown.Below);
+        Uneven = plan.Placed.Picks.Count == 2 ? parts.UnevenMoving() : null;
         carried = holding.Pull is { } pull ? pull.Carried : plan.Weight;
     }
 
     // Front and rear pick, where there are two that can share it.
     private (int Front, int Rear)? Pair => plan.State is not null && plan.Placed.Picks.Count == 2 && reach.Front is { } front ? (front, 1 - front) : null;
+
+    /// <summary>How far its hooks are reckoned off level while it moves; null where they are not two.</summary>
+    public Figure<Length>? Uneven { get; }
 
     /// <summary>In the order written.</summary>
     public IReadOnlyList<HangPickPlan> All()
@@ -55,21 +59,22 @@ internal sealed class HangPicks
 
         var (front, rear) = (PickHole.Of(holding.Used[pair.Front]!), PickHole.Of(holding.Used[pair.Rear]!));
         var least = brief.Company.Policies.Rigging.LeastPick / 100;
-        Figure<Angle> On(double share, string which) => chain.FreeTilt(new PickHole(rear.Forward + (share * (front.Forward - rear.Forward)), rear.Up + (share * (front.Up - rear.Up)))) is { } tilt
-            ? new Figure<Angle>(tilt, facts.Doubts, Reason.Derived.It, Shared(which, share, front, rear, chain))
+        Figure<Angle> On(double share, string which) => chain.FreeTilt(new PickHole(rear.Forward + (share * (front.Forward - rear.Forward)), rear.Up + (share * (front.Up - rear.Up)))) is not null
+            ? Shared(which, share, front, rear, chain)
             : unknown;
         return (On(1 - least, "least"), On(least, "most"));
     }
 
-    private Working? Shared(string which, double share, PickHole front, PickHole rear, HungChain chain)
+    private Figure<Angle> Shared(string which, double share, PickHole front, PickHole rear, HungChain chain)
     {
         var centre = CentreLevel(chain);
+        Figure<Length> Heavy(double metres) => facts.At(metres) with { RestsOn = facts.Doubts.With(plan.Weight.RestsOn) };
         return Sum.Of($"{plan.Name}, {which} tilt at which both picks carry", "a = atan((x − p) / (u − z))", Statics.Equilibrium)
-            .Put("x", facts.At(centre.X))
+            .Put("x", Heavy(centre.X))
             .Put("p", facts.At(rear.Forward + (share * (front.Forward - rear.Forward))))
             .Put("u", facts.At(rear.Up + (share * (front.Up - rear.Up))))
-            .Put("z", facts.At(centre.Z))
-            .Gives((at, pick, high, low) => Angle.FromRadians(Math.Atan((at.Meters - pick.Meters) / (high.Meters - low.Meters)))).How;
+            .Put("z", Heavy(centre.Z))
+            .Gives((at, pick, high, low) => Angle.FromRadians(Math.Atan((at.Meters - pick.Meters) / (high.Meters - low.Meters))));
     }
 
     private static SidePoint CentreLevel(HungChain chain) => chain.At(Angle.Zero).Centre;
@@ -115,7 +120,7 @@ internal sealed class HangPicks
     private HangPickPlan PickOf(PlacedPick pick, int index, Figure<Mass> level)
     {
         var off = Offset(index, parts.Uneven);
-        var (rest, moving) = (Raised($"{pick.Name}, most at rest", level, off.Most, index), Raised($"{pick.Name}, most while it moves", level, Offset(index, parts.UnevenMoving().Value ?? Length.Zero).Most, index));
+        var (rest, moving) = (Raised($"{pick.Name}, most at rest", level, off.Most, index), Raised($"{pick.Name}, most while it moves", level, Offset(index, Uneven?.Value ?? Length.Zero).Most, index));
         var spot = SpotOf(index);
         var made = new PickPlan(
             pick,

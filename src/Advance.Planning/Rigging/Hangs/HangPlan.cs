@@ -43,6 +43,12 @@ public sealed record HangPlan(PlacedHang Placed, StackPlan Stack, IReadOnlyList<
     /// <summary>How far its centre of gravity is ahead of the front pin, as it hangs; negative behind.</summary>
     public Figure<Length> Centre { get; init; } = NoLength;
 
+    /// <summary>How far its two hooks are reckoned off level while it moves; null where they are not two.</summary>
+    public Figure<Length>? UnevenMoving { get; init; }
+
+    /// <summary>What the wind does to it; null indoors.</summary>
+    public HangWind? Wind { get; init; }
+
     /// <summary>How low it may come at the lowest, above the floor; null where nobody says.</summary>
     public Figure<Length>? StaysAbove { get; init; }
 
@@ -93,6 +99,13 @@ public sealed record HangPlan(PlacedHang Placed, StackPlan Stack, IReadOnlyList<
             Stated.Of(Address / "box" / box.Box.Position / "rear", $"{box.Box.Piece.Name}, rear link, moving", box.Rear),
             Stated.Of(Address / "box" / box.Box.Position / "front", $"{box.Box.Piece.Name}, front pins, moving", box.Front),
         }),
+        .. Wind is null ? [] : new[]
+        {
+            Stated.Of(Address / "wind", $"{Name}, what the wind pushes", Wind.Push),
+            Stated.Of(Address / "swing", $"{Name}, how far it swings in that", Wind.Swing),
+            Stated.Of(Address / "pull", $"{Name}, what pulls at its points then, all together", Wind.Pull),
+        },
+        .. UnevenMoving is null ? [] : new[] { Stated.Of(Address / "uneven", $"{Name}, how uneven it is reckoned while it moves", UnevenMoving) },
         .. Picks.SelectMany(pick => pick.Pick.Figures),
         .. Picks.Select(pick => Stated.Of(pick.Pick.Address / "off-plumb", $"{pick.Pick.Name}, chain off plumb", pick.OffPlumb)),
     ];

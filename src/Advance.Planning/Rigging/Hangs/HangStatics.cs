@@ -40,7 +40,7 @@ internal sealed class HangStatics(Brief brief, Ground ground, SoundPlan sound, L
         };
         var picks = new HangPicks(brief, ground, plan, facts, holding, heights);
         var (least, most) = picks.Tilts();
-        return plan with { Picks = picks.All(), LeastTilt = least, MostTilt = most };
+        return plan with { Picks = picks.All(), LeastTilt = least, MostTilt = most, UnevenMoving = picks.Uneven, Wind = HangWind.Of(brief, plan) };
     }
 
     private IEnumerable<CarriedLoad> FrameLoads(StackPlan stack)
