@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Advance.Sheets.Views;
 
 /// <summary>The boxes of a hang, as rows of its sheet.</summary>
-internal sealed class HangBoxCells(Plan plan, Cells cells, Speech speech, HangPlan hang)
+internal sealed class HangBoxCells(Plan plan, Cells cells, RiggingCells rigging, Speech speech, HangPlan hang)
 {
     private readonly LeadCells leads = new(plan, speech, hang.Stack.Boxes.ToDictionary(box => box.Piece.Name, box => $"box {box.Position}"));
 
@@ -41,7 +41,7 @@ internal sealed class HangBoxCells(Plan plan, Cells cells, Speech speech, HangPl
     // The questions behind it stand once under the table. A limit that nobody knows makes the use hatched, not the force itself.
     private Cell Force(Figure<Force> force, Verdict verdict)
     {
-        var cell = cells.Amount(force, one => one.Kilonewtons, 2) with { Tbc = null };
+        var cell = rigging.Shear(force) with { Tbc = null };
         return force.Value is null || verdict == Verdict.Fails ? cell with { Verdict = RiggingCells.Of(verdict) } : cell;
     }
 

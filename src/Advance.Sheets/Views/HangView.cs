@@ -45,6 +45,9 @@ public sealed record HangView(
     /// <summary>The unit of lengths.</summary>
     public required string Length { get; init; }
 
+    /// <summary>The unit of forces.</summary>
+    public required string Force { get; init; }
+
     /// <summary>Whether the paper speaks metric, so that weights stand in kN, too.</summary>
     public required bool IsMetric { get; init; }
 
@@ -60,10 +63,10 @@ public sealed record HangView(
         /// <summary>What joins it to the one above, and how many pins that takes.</summary>
         public required Cell Joined { get; init; }
 
-        /// <summary>Pull of its rear link, kN.</summary>
+        /// <summary>Pull of its rear link.</summary>
         public required Cell Rear { get; init; }
 
-        /// <summary>On its front pins, kN.</summary>
+        /// <summary>On its front pins.</summary>
         public required Cell Front { get; init; }
 
         /// <summary>The larger share of their limits, per cent.</summary>

@@ -32,7 +32,7 @@ internal sealed class HangViews
 
     private HangView ViewOf(HangPlan hang)
     {
-        var boxes = new HangBoxCells(plan, cells, speech, hang);
+        var boxes = new HangBoxCells(plan, cells, rigging, speech, hang);
         List<HangView.Box> rows = [.. hang.Boxes.Select(boxes.Of)];
         return new HangView(
             $"hang-{Slug.Of(hang.Name)}",
@@ -54,6 +54,7 @@ internal sealed class HangViews
             IsCut = Drawings.HangDrawing.IsCut(hang),
             Mass = cells.MassUnit,
             Length = cells.LengthUnit,
+            Force = rigging.ForceUnit,
             IsMetric = rigging.IsMetric,
         };
     }
@@ -169,7 +170,7 @@ internal sealed class HangViews
     {
         var placed = pick.Pick.Placed;
         var gear = string.Join(", ", placed.Gear.GroupBy(piece => piece.Kind?.Name ?? piece.Item, StringComparer.Ordinal).Select(group => group.Count() > 1 ? $"{group.Count()} × {group.Key}" : group.Key));
-        var most = pick.Pick.AtRestCase is "level" or "" || pick.Pick.Moving.Value is null ? "" : $"{pick.Pick.AtRestCase}: {LoadWords(pick.Pick.AtRest)} at rest, {LoadWords(pick.Pick.Moving)} moving";
+        var most = pick.Pick.AtRestCase is not { } words || pick.Pick.Moving.Value is null || pick.Pick.Level.Value?.Kilograms == pick.Pick.Moving.Value?.Kilograms ? "" : $"{speech.Say(words)}: {LoadWords(pick.Pick.AtRest)} at rest, {LoadWords(pick.Pick.Moving)} moving";
         var group = placed.Pick.Group.Length > 0 ? $"control {placed.Pick.Group}" : "";
         return string.Join(" · ", new[] { most, gear, group }.Where(part => part.Length > 0));
     }

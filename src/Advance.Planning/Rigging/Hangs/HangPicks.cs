@@ -189,16 +189,30 @@ internal sealed class HangPicks
         return spot.Plus(-ahead * sin, -ahead * cos);
     }
 
+    // How far what it hangs on is to the side of a hole, and how high: a point, or the line of a truss, along which a pick may be anywhere.
+    private (double Away, Figure<Length> Height, Doubts RestsOn)? Above(PlacedPick pick, Spot hole)
+    {
+        if (parts.PointOf(pick) is { } point)
+        {
+            return ground.Find(point.Place) is { } at ? (hole.To(at), Figure.From(point.Height), Doubts.Of(point.Place.Doubt)) : null;
+        }
+
+        var truss = pick.Pick.Point.Is(out var name) ? brief.Gig.Rigging.Trusses.FirstOrDefault(one => string.Equals(one.Name, name, StringComparison.OrdinalIgnoreCase)) : null;
+        return truss is not null && ground.Find(truss.Place) is { } middle
+            ? (Math.Abs(truss.RunsUpstage ? hole.X - middle.X : hole.Y - middle.Y), HangHeights.AboveFloor(truss.Trim, ground), Doubts.Of(truss.Place.Doubt))
+            : null;
+    }
+
     private Figure<Angle> OffPlumb(PlacedPick pick, Spot? hole, Figure<Length> height)
     {
         var doubts = plan.Stack.RestsOn.With(facts.Doubts);
-        if (parts.PointOf(pick) is not { } point || hole is not { } from || ground.Find(point.Place) is not { } to || !(height.Value < Figure.From(point.Height).Value))
+        if (hole is not { } from || Above(pick, from) is not { } above || !(height.Value < above.Height.Value))
         {
             return new Figure<Angle>(null, doubts, Reason.Derived.It);
         }
 
-        var away = new Figure<Length>(Length.FromMeters(from.To(to)), doubts.With(Doubts.Of(point.Place.Doubt)), Reason.Derived.It);
-        var bare = Sum.Of($"{pick.Name}, chain off plumb", "β = atan(d / (H − h))", Publication.Arithmetic).Put("d", away).Put("H", Figure.From(point.Height)).Put("h", height)
+        var away = new Figure<Length>(Length.FromMeters(above.Away), doubts.With(above.RestsOn), Reason.Derived.It);
+        var bare = Sum.Of($"{pick.Name}, chain off plumb", "β = atan(d / (H − h))", Publication.Arithmetic).Put("d", away).Put("H", above.Height).Put("h", height)
             .Gives((side, steel, low) => Angle.FromRadians(Math.Atan2(side.Meters, steel.Meters - low.Meters)));
         return holding.Pull is not { } pull ? bare
             : Sum.Of($"{pick.Name}, chain off plumb at most, pulled back", "β = d + l", Publication.Arithmetic).Put("d", bare).Put("l", pull.Lean).Gives((side, lean) => side + lean);

@@ -19,15 +19,24 @@ internal sealed class MixedHoists : Rule<MixedHoists.Case>
 
     public override Publication Source => Publication.CommonPractice;
 
-    protected override IEnumerable<Case> Cases(Plan plan) => plan.Rigging.Trusses.Where(truss => truss.Picks.Count(pick => pick.Placed.Hoist is not null) > 1).Select(truss => new Case(truss));
+    protected override IEnumerable<Case> Cases(Plan plan) =>
+    [
+        .. from truss in plan.Rigging.Trusses where IsOnSeveral(truss.Picks) select new Case(truss.Name, truss.Address, truss.Placed.Truss.At, truss.Picks),
+        .. from hang in plan.Rigging.Hangs
+           let picks = hang.Picks.Select(pick => pick.Pick).ToList()
+           where IsOnSeveral(picks)
+           select new Case(hang.Name, hang.Written, hang.Placed.Hang.At, picks),
+    ];
 
-    protected override Said Say(Case found) => new($"{found.Truss.Name} hangs on {string.Join(" and ", found.Kinds)}, which do not run alike.", "Hoists of one kind on one truss.", $"{string.Join(", ", found.Kinds)}");
+    protected override Said Say(Case found) => new($"{found.Name} hangs on {string.Join(" and ", found.Kinds)}, which do not run alike.", "Hoists of one kind on one truss or hang.", $"{string.Join(", ", found.Kinds)}");
 
-    private static Verdict Judge(TrussPlan truss) => truss.Picks.Select(pick => pick.Placed.Hoist?.Kind?.Hoist?.Speed?.Or(UnitsNet.Speed.Zero)).OfType<UnitsNet.Speed>().Distinct().Count() > 1 ? Verdict.Fails : Verdict.Holds;
+    private static bool IsOnSeveral(IReadOnlyList<PickPlan> picks) => picks.Count(pick => pick.Placed.Hoist is not null) > 1;
 
-    internal sealed record Case(TrussPlan Truss) : Judgement(Truss.Address / "mixed", Truss.Placed.Truss.At, Judge(Truss), Doubts.None)
+    private static Verdict Judge(IReadOnlyList<PickPlan> picks) => picks.Select(pick => pick.Placed.Hoist?.Kind?.Hoist?.Speed?.Or(UnitsNet.Speed.Zero)).OfType<UnitsNet.Speed>().Distinct().Count() > 1 ? Verdict.Fails : Verdict.Holds;
+
+    internal sealed record Case(string Name, Address Of, Mark Written, IReadOnlyList<PickPlan> Picks) : Judgement(Of / "mixed", Written, Judge(Picks), Doubts.None)
     {
         /// <summary>The kinds, each once.</summary>
-        public IReadOnlyList<string> Kinds => [.. Truss.Picks.Select(pick => pick.Placed.Hoist?.Item).OfType<string>().Distinct(StringComparer.Ordinal)];
+        public IReadOnlyList<string> Kinds => [.. Picks.Select(pick => pick.Placed.Hoist?.Item).OfType<string>().Distinct(StringComparer.Ordinal)];
     }
 }
