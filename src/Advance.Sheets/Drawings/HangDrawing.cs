@@ -64,7 +64,9 @@ internal static class HangDrawing
         yield return new Lettering(At(Middle(edges)), number.ToString(CultureInfo.InvariantCulture), TextStyle.Strong);
     }
 
-    private static SidePoint Middle(IReadOnlyList<SidePoint> edges) => new(edges.Average(edge => edge.X), edges.Average(edge => edge.Z));
+    // Nearer to its front: the centre of gravity is drawn further back.
+    private static SidePoint Middle(IReadOnlyList<SidePoint> edges) =>
+        new((0.36 * (edges[0].X + edges[2].X)) + (0.14 * (edges[1].X + edges[3].X)), (0.36 * (edges[0].Z + edges[2].Z)) + (0.14 * (edges[1].Z + edges[3].Z)));
 
     // Of a frame only pin and holes are known: it is drawn as far as they go.
     private static IEnumerable<Shape> FrameOf(HangPlan hang, HangState state)
