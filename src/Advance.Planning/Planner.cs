@@ -19,7 +19,7 @@ public static class Planner
         var ground = StageDepartment.Survey(gig);
         var stage = StageDepartment.Place(gig, venue, stock, ground);
         var sound = SoundDepartment.Place(gig, company, stock, ground);
-        var hung = RiggingDepartment.Place(gig, stock, ground);
+        var hung = RiggingDepartment.Place(brief, ground);
         var lights = LightingDepartment.Place(gig, stock, ground, company);
         var placed = PowerDepartment.Place(gig, stock, ground);
         List<Piece> extras = [.. ExtrasDepartment.Place(gig, stock), .. TruckDepartment.Place(gig, stock)];
@@ -43,7 +43,7 @@ public static class Planner
         var voltage = PowerDepartment.Settle(brief, power, cables);
         var protection = PowerDepartment.Protect(brief, power, cables);
         var rigging = RiggingDepartment.Settle(brief, hung, ground, sound, lighting, cables);
-        var standing = StandingDepartment.Settle(brief, stage, sound, lighting, ground);
+        var standing = StandingDepartment.Settle(brief, stage, sound, lighting, hung.Trusses, ground);
         var crew = CrewDepartment.Settle(brief, backbone, sound, patch, pull);
         var load = TruckDepartment.Settle(brief, backbone, pull, crew);
 

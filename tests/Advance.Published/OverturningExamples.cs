@@ -81,6 +81,32 @@ public sealed class OverturningExamples
 
     /// <summary>A table of four legs 2 m apart, 400 kg and 981 N·m: 981 N each by its weight, 245 N more on two of them.</summary>
     [Fact]
-    public void Four_legs() =>
-        Near.Within(980.665 + 245.25, GroundPressure.Foot(Mass.FromKilograms(400), 4, Torque.FromNewtonMeters(981), Length.FromMeters(4)).Newtons, 0.01);
+    public void Four_legs()
+    {
+        var weight = 400 * TipAndSlide.Gravity;
+        var shares = FootLoads.Shares([(-1, -1), (1, -1), (1, 1), (-1, 1)], 981 / weight, 0)!;
+        Near.Within(980.665 + 245.25, weight * shares[1], 0.01);
+        Near.Within(980.665 - 245.25, weight * shares[0], 0.01);
+    }
+
+    /// <summary>
+    /// A group of six piles, two rows of three, 1 m apart, 600 kN 0.2 m off along the rows: <c>P / n ± M x / Σ x²</c>, 600 / 6 ± 120 · 1 / 4 =
+    /// 130, 100 and 70 kN (foundation textbooks, from memory).
+    /// </summary>
+    [Fact]
+    public void Six_piles_from_memory()
+    {
+        var shares = FootLoads.Shares([(-1, 0), (0, 0), (1, 0), (-1, 1), (0, 1), (1, 1)], 0.2, 0.5)!;
+        Assert.All(shares.Zip([70, 100, 130, 70, 100, 130.0]), pair => Near.Within(pair.Second, 600 * pair.First, 1e-9));
+    }
+
+    /// <summary>Three legs carry by statics alone: moments about each side of their triangle, whatever gives.</summary>
+    [Fact]
+    public void Three_legs()
+    {
+        var shares = FootLoads.Shares([(0, 0), (4, 0), (1, 3)], 1.5, 0.9)!;
+        Near.Within(0.9 / 3, shares[2], 1e-12);
+        Near.Within((1.5 - (0.3 * 1)) / 4, shares[1], 1e-12);
+        Near.Within(1 - shares[1] - shares[2], shares[0], 1e-12);
+    }
 }

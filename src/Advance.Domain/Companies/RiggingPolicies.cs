@@ -1,3 +1,4 @@
+using Advance.Domain.Gigs;
 using UnitsNet;
 
 namespace Advance.Domain.Companies;
@@ -37,6 +38,21 @@ public sealed record RiggingPolicies
 
     /// <summary>How much chain stays on a hoist beyond what its lift needs.</summary>
     public Length ChainReserve { get; init; } = Length.FromMeters(1);
+
+    /// <summary>What a hoist pulls at most when its load catches, times what it lifts, where nobody says when its limiter slips.</summary>
+    public double Limiter { get; init; } = 1.6;
+
+    /// <summary>How far from where it is wanted a bridle may hang its hook.</summary>
+    public Length BridleWithin { get; init; } = Length.FromMeters(0.05);
+
+    /// <summary>What is left over people of what a sling, steel or shackle may carry, in per cent.</summary>
+    public double OverPeople { get; init; } = 50;
+
+    /// <summary>How a roundsling is laid where nobody says.</summary>
+    public SlingHitch Hitch { get; init; } = SlingHitch.Choked;
+
+    /// <summary>What hangs higher above what is below it needs something that holds it when its fixing lets go.</summary>
+    public Length BondAbove { get; init; } = Length.FromMeters(2);
 
     /// <summary>A pick that carries less of what it carries level, in per cent, is nearly slack.</summary>
     public double LeastPick { get; init; } = 10;

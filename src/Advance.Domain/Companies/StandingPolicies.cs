@@ -29,6 +29,9 @@ public sealed record StandingPolicies
     /// <summary><c>from-height</c>: lower things are not judged.</summary>
     public Length FromHeight { get; init; } = Length.FromMeters(0.5);
 
+    /// <summary><c>cloth-swing</c>: a cloth that hangs in the open comes down before wind swings it further out.</summary>
+    public Angle ClothSwing { get; init; } = Angle.FromDegrees(15);
+
     /// <summary><c>tip-angle</c>: what tips earlier does not stand.</summary>
     public Angle TipAngle { get; init; } = Angle.FromDegrees(10);
 

@@ -13,6 +13,9 @@ public sealed record Bridle(string Name, IReadOnlyList<string> Points, IReadOnly
     /// <summary>What each leg is made of, from the stock; empty where that is chosen.</summary>
     public IReadOnlyList<CountedItem> Gear { get; init; } = [];
 
+    /// <summary>How the slings of its legs are laid; null where nobody says.</summary>
+    public Given<SlingHitch>? Hitch { get; init; }
+
     /// <summary>How far under the points its hook hangs, where legs are worked out; null where legs are said.</summary>
     public Given<Length>? Drop { get; init; }
 }

@@ -23,6 +23,15 @@ public sealed record HungTruss(string Name, Given<string> Item, Given<Length> Le
     /// <summary>Whether load cells with a group stop are on its hoists; null where nobody says.</summary>
     public Given<bool>? HasGroupStop { get; init; }
 
+    /// <summary>What holds it when a hoist or a sling lets go; null where nobody says.</summary>
+    public Given<string>? Secondary { get; init; }
+
+    /// <summary>Whether somebody climbs it, stands on it or is lifted by it; null where nobody says, and then nobody does.</summary>
+    public Given<bool>? HasPeopleOn { get; init; }
+
+    /// <summary>What else it is joined to; null where that is nothing.</summary>
+    public Given<string>? JoinedTo { get; init; }
+
     /// <summary>Its shape, where it is none that the sums are for: <c>corner</c>, <c>grid</c>, <c>curved</c>, <c>ground support</c>; empty for a straight one.</summary>
     public string Shape { get; init; } = "";
 }

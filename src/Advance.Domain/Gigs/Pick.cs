@@ -14,6 +14,9 @@ public sealed record Pick(Given<Length> Along, Given<string>? Hoist, Given<strin
     /// <summary>Whether the hoist's body is at the truss and its chain runs up; without it the body is at the truss.</summary>
     public bool BodyUp { get; init; }
 
+    /// <summary>How its slings are laid; null where nobody says.</summary>
+    public Given<SlingHitch>? Hitch { get; init; }
+
     /// <summary>What it is controlled with, empty where not said.</summary>
     public string Group { get; init; } = "";
 }

@@ -14,4 +14,11 @@ namespace Advance.Domain.Gigs;
 /// <param name="Offset">From the centre line of the truss, upstage or stage left; null for none.</param>
 /// <param name="At">Where it was written.</param>
 public sealed record TrussLoad(
-    string Truss, string What, Given<string>? Item, int Count, Given<Mass>? Weight, Given<Length>? Along, Given<Length>? To, Given<Length>? Offset, Mark At);
+    string Truss, string What, Given<string>? Item, int Count, Given<Mass>? Weight, Given<Length>? Along, Given<Length>? To, Given<Length>? Offset, Mark At)
+{
+    /// <summary>What the wind sees of it where it hangs in the open; null where nobody says.</summary>
+    public Given<Area>? WindArea { get; init; }
+
+    /// <summary>What holds it when its fixing lets go; null where nobody says.</summary>
+    public Given<string>? Secondary { get; init; }
+}

@@ -14,6 +14,9 @@ public sealed record LiftingGear(LiftingKind Made, Given<Mass> Rating)
     /// <summary>By how much it stretches at its rating; null where nobody says.</summary>
     public Given<Ratio>? Stretch { get; init; }
 
+    /// <summary>In steps of how much it is made shorter, by its links; null where it has one length.</summary>
+    public Given<Length>? Step { get; init; }
+
     /// <summary>How many times its rating it breaks at; null where nobody says.</summary>
     public int? BreaksAt { get; init; }
 }

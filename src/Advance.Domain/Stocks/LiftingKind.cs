@@ -21,6 +21,9 @@ public enum LiftingKind
     /// <summary><c>bond</c>: what holds when something else lets go.</summary>
     Bond,
 
+    /// <summary><c>eye</c>: a bolt or nut with an eye and a shoulder.</summary>
+    Eye,
+
     /// <summary><c>spreader</c>: a bar that keeps legs apart.</summary>
     Spreader,
 }

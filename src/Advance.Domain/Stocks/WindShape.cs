@@ -9,6 +9,9 @@ public enum WindShape
     /// <summary>A sign, a screen, a banner, a cloth.</summary>
     Sheet,
 
+    /// <summary>A free-standing wall: a fence, a barrier with cloth, scenery from the ground up.</summary>
+    Wall,
+
     /// <summary>Bars and tubes; its areas are those of the bars.</summary>
     Lattice,
 }

@@ -27,6 +27,9 @@ public sealed record RoofPoint(string Name, Given<Place> Place, Given<Length> He
     /// <summary>How far it gives, per load; null where nobody says, and then it is taken as stiff.</summary>
     public Given<ForcePerLength>? Stiffness { get; init; }
 
+    /// <summary>What it bears once, straight down, when a load catches and its hoist pulls on; null where nobody says, and then no more than its limit.</summary>
+    public Given<Mass>? Snag { get; init; }
+
     /// <summary>Who rated it, and when; null where nobody says.</summary>
     public Given<string>? RatedBy { get; init; }
 }

@@ -29,6 +29,9 @@ public static class RiggingStandards
     /// <summary>Truss: what its maker allows, moment and shear apart and together, and what wear leaves.</summary>
     public static readonly Publication Truss = new("EN 17115, ANSI E1.2", "", "truss", Standing.FromMemory);
 
+    /// <summary>Power driven hoists: limiters, and what a point bears when a load catches.</summary>
+    public static readonly Publication En14492 = new("EN 14492-2", "", "limiters", Standing.Read);
+
     /// <summary>Loudspeakers overhead: what their maker says of number, angle and fixing.</summary>
     public static readonly Publication Enclosures = new("ANSI E1.8, maker's manual", "", "loudspeaker enclosures for overhead suspension", Standing.FromMemory);
 

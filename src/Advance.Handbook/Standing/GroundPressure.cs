@@ -22,12 +22,4 @@ public static class GroundPressure
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(left);
         return Pressure.FromPascals(TipAndSlide.Gravity * mass.Kilograms / (left * length.Meters));
     }
-
-    /// <summary>What one foot gets, at most: <c>R = g · m / n + M / (k · B)</c>.</summary>
-    /// <param name="mass">kg.</param>
-    /// <param name="feet">n, how many, 3 or more.</param>
-    /// <param name="moment">That leans it, N·m.</param>
-    /// <param name="span">k · B: how many feet are along the edge that it leans on, 1 for three feet and 2 for more, times the width, m, over 0.</param>
-    public static Force Foot(Mass mass, int feet, Torque moment, Length span) =>
-        Force.FromNewtons((TipAndSlide.Gravity * mass.Kilograms / feet) + (moment.NewtonMeters / span.Meters));
 }

@@ -13,6 +13,9 @@ namespace Advance.Planning;
 /// <param name="ShearAllowed">By its engineer; unknown where nobody says.</param>
 public sealed record BeamPlan(RoofBeam Beam, Figure<Torque> Moment, Figure<Torque> MomentAllowed, Figure<Force> Shear, Figure<Force> ShearAllowed)
 {
+    /// <summary>All that hangs on it.</summary>
+    public required Figure<Mass> All { get; init; }
+
     /// <summary>Where the first thing on it was asked for.</summary>
     public required Mark At { get; init; }
 
@@ -22,6 +25,7 @@ public sealed record BeamPlan(RoofBeam Beam, Figure<Torque> Moment, Figure<Torqu
     /// <summary>Its numbers.</summary>
     internal IEnumerable<Stated> Figures =>
     [
+        Stated.Of(Address / "all", $"{Beam.Name}, all that hangs on it", All),
         Stated.Of(Address / "moment", $"{Beam.Name}, moment", Moment),
         Stated.Of(Address / "moment-allowed", $"{Beam.Name}, moment allowed", MomentAllowed),
         Stated.Of(Address / "shear", $"{Beam.Name}, end reaction", Shear),

@@ -13,6 +13,9 @@ namespace Advance.Planning;
 /// <param name="Offset">From the centre line, in metres.</param>
 public sealed record CarriedLoad(string What, Figure<Mass> Weight, Known? How, double? From, double? To, double Offset)
 {
+    /// <summary>The open questions about where it is.</summary>
+    public Doubts Where { get; init; } = Doubts.None;
+
     /// <summary>Where its weight acts; null where nobody knows.</summary>
     public double? Middle => To is { } end && From is { } start ? (start + end) / 2 : From;
 }

@@ -5,12 +5,13 @@ using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
 using Advance.Domain.Venues;
+using Advance.Handbook;
 using UnitsNet;
 
 namespace Advance.Planning;
 
 /// <summary>What holds a truss or a hang at its picks: how stiff, how heavy, how much it bears.</summary>
-internal sealed class PickParts(Brief brief, string name, IReadOnlyList<PlacedPick> picks, Given<PeopleBelow>? below)
+internal sealed class PickParts(Brief brief, string name, IReadOnlyList<PlacedPick> picks, Given<PeopleBelow>? below, IReadOnlyList<PlacedBridle> bridles)
 {
     private static readonly Figure<Mass> Unknown = new(null, Doubts.None, Reason.Derived.It);
 
@@ -34,22 +35,40 @@ internal sealed class PickParts(Brief brief, string name, IReadOnlyList<PlacedPi
             .Gives((share, travel) => travel * (share / 100));
         return Sum.Of($"{name}, how uneven while it moves", "δ = δ₀ + v · t + d", Publication.CommonPractice)
             .Put("δ₀", Figure.Policy("uneven", Uneven))
-            .Put("v", new Figure<Speed>(speed, Doubts.None, Reason.Derived.It))
+            .Put("v", new Figure<Speed>(speed, UnevenRestsOn, Reason.Derived.It))
             .Put("t", Figure.Policy("start-lag", Policies.StartLag))
             .Put("d", drift)
             .Gives((rest, fast, lag, parted) => Length.FromMeters(rest.Meters + (fast.MetersPerSecond * lag.Seconds) + parted.Meters));
     }
 
-    /// <summary>Of slings, steels and point one after the other, N/m; null where nobody knows of any that gives.</summary>
+    /// <summary>Of slings, steels and point, or of a bridle, one after the other, N/m; null where nobody knows of any that gives.</summary>
     public double? StiffnessOf(PlacedPick pick)
     {
-        var gear = pick.Gear.Select(piece => piece.Kind?.Lifting).OfType<LiftingGear>()
-            .Where(part => part.Stretch is { IsKnown: true } && part.Length is { IsKnown: true } && part.Rating.IsKnown && part.Stretch.Value.Value.DecimalFractions > 0)
-            .Select(part => part.Stretch!.Value.Value.DecimalFractions * part.Length!.Value.Value.Meters / (part.Rating.Value.Kilograms * TrussStatics.Gravity));
-        var point = PointOf(pick)?.Stiffness is { IsKnown: true } stiff ? [1 / stiff.Value.NewtonsPerMeter] : Array.Empty<double>();
-        var flexibility = gear.Concat(point).Sum();
+        var above = BridleOf(pick) is { } bridle ? new BridleBearing(brief, bridle).Flexibility : FlexibilityOf(PointOf(pick));
+        var flexibility = pick.AllGear.Sum(FlexibilityOf) + above;
         return flexibility > 0 ? 1 / flexibility : null;
     }
+
+    /// <summary>By how much a part gives for each newton, m; 0 where nobody knows.</summary>
+    internal static double FlexibilityOf(Piece piece) => piece.Kind?.Lifting is { Stretch: { IsKnown: true } stretch, Length: { IsKnown: true } length, Rating: { IsKnown: true } rating }
+        ? stretch.Value.DecimalFractions * length.Value.Meters / (rating.Value.Kilograms * TrussStatics.Gravity)
+        : 0;
+
+    /// <summary>The same of a point of the roof.</summary>
+    internal static double FlexibilityOf(RoofPoint? point) => point?.Stiffness is { IsKnown: true } stiff ? 1 / stiff.Value.NewtonsPerMeter : 0;
+
+    private PlacedBridle? BridleOf(PlacedPick pick) => pick.Pick.Point.Is(out var name) ? bridles.FirstOrDefault(bridle => string.Equals(name, bridle.Bridle.Name, StringComparison.OrdinalIgnoreCase)) : null;
+
+    /// <summary>The open questions behind how hooks share what is indeterminate: how stiff truss, slings, bridles and points are, and how uneven it is.</summary>
+    /// <param name="truss">Its sections; null where no stock has them.</param>
+    public Doubts StiffnessRestsOn(Kind? truss)
+    {
+        var own = Doubts.Of(truss?.Truss?.Bending?.Doubt).With(Doubts.Of(truss?.Truss?.ShearStiffness?.Doubt)).With(UnevenRestsOn);
+        return picks.Aggregate(own, (sum, pick) => pick.AllGear.Select(piece => piece.Kind?.Lifting).OfType<LiftingGear>()
+            .Aggregate(sum.With(Doubts.Of(PointOf(pick)?.Stiffness?.Doubt)).With(BridleOf(pick)?.RestsOn ?? Doubts.None), (all, gear) => all.With(Doubts.Of(gear.Stretch?.Doubt)).With(Doubts.Of(gear.Length?.Doubt)).With(Doubts.Of(gear.Rating.Doubt))));
+    }
+
+    private Doubts UnevenRestsOn => Hoists.Aggregate(Doubts.None, (sum, hoist) => sum.With(Doubts.Of(hoist.Speed?.Doubt)).With(Doubts.Of(hoist.Link?.Doubt)));
 
     /// <summary>The venue's point; null for a bridle, and where nobody knows it.</summary>
     public RoofPoint? PointOf(PlacedPick pick) => pick.Pick.Point.Is(out var name) && brief.Venue.RoofPoints.Is(out var points)
@@ -85,10 +104,44 @@ internal sealed class PickParts(Brief brief, string name, IReadOnlyList<PlacedPi
             : RatingOf(pick).Value is { } rating && RatingAtRestOf(pick).Value is { } holds && BelowHook(pick).Value is { } below
                 ? Math.Min(rating.Kilograms / Dynamic, holds.Kilograms) - below.Kilograms
                 : (double?)null;
-        var point = PointOf(pick) is not { } bearing || !bearing.Limit.Is(out var limit) || All(pick).Value is not { } own ? (double?)null
-            : (bearing.IsForMoving ? limit.Kilograms / Dynamic : limit.Kilograms) - own.Kilograms;
+        var point = All(pick).Value is not { } own ? null
+            : (BridleOf(pick) is { } bridle ? new BridleBearing(brief, bridle).Most(Dynamic) : BridleBearing.Most(PointOf(pick), Dynamic)) - own.Kilograms;
         return hoist is { } one && point is { } other && Math.Min(one, other) > 0 ? Math.Min(one, other) : null;
     }
+
+    /// <summary>On what it hangs on when the load catches and the hoist pulls until its limiter slips; null where it hangs dead.</summary>
+    public Figure<Mass>? Snag(PlacedPick pick) => pick.Hoist?.Kind?.Hoist is not { } hoist ? null
+        : Sum.Of($"{pick.Name}, on its point when its load catches", "F = φ · Q + m", RiggingStandards.En14492)
+            .Put("φ", hoist.Limiter is { } given ? Figure.From(given.Select(slips => slips.DecimalFractions)) : Figure.Policy("limiter", Policies.Limiter))
+            .Put("Q", Figure.From(hoist.Lifts))
+            .Put("m", All(pick))
+            .Gives((factor, rating, own) => (factor * rating) + own);
+
+    /// <summary>How far a pick hangs from straight under its point, or under the hook of its bridle; null where nobody knows.</summary>
+    /// <param name="truss">Whose it is.</param>
+    /// <param name="pick">Which.</param>
+    /// <param name="carries">On what it hangs on, at rest.</param>
+    public PickLean? LeanOf(PlacedTruss truss, PlacedPick pick, Figure<Mass> carries)
+    {
+        var bridle = BridleOf(pick);
+        if ((pick.Above ?? bridle?.Apex) is not { } above || !pick.Pick.Along.Is(out var along) || truss.At(along.Meters) is not { } spot || truss.Trim.Value is not { } trim)
+        {
+            return null;
+        }
+
+        var depth = truss.Kind?.Size is { IsKnown: true, Value.Height: { } high } ? high : Length.Zero;
+        var doubts = (bridle?.RestsOn ?? Doubts.Of(PointOf(pick)?.Place.Doubt).With(Doubts.Of(PointOf(pick)?.Height.Doubt))).With(truss.Trim.RestsOn).With(truss.RestsOn);
+        var off = new Figure<Length>(Length.FromMeters(spot.To(new Spot(above.X, above.Y))), doubts, Reason.Derived.It);
+        var up = new Figure<Length>(Length.FromMeters(above.Z) - trim - depth, doubts, Reason.Derived.It);
+        return up.Value!.Value.Meters <= 0 ? null : new PickLean(
+            off,
+            up,
+            Sum.Of($"{pick.Name}, from the vertical", "θ = atan(a / h)", Statics.Equilibrium).Put("a", off).Put("h", up).Gives((aside, high) => Angle.FromRadians(Math.Atan2(aside.Meters, high.Meters))),
+            Sum.Of($"{pick.Name}, sideways, at rest", "H = V · a / h", Statics.Equilibrium).Put("V", carries).Put("a", off).Put("h", up).Gives((down, aside, high) => down * (aside.Meters / high.Meters)));
+    }
+
+    /// <summary>Whether nobody says that the area below is clear.</summary>
+    public bool IsOver => below is not { IsKnown: true, Value: PeopleBelow.Never };
 
     private static Figure<Mass> Of(Given<Mass>? rating) => rating is { } given ? Figure.From(given) : Unknown;
 
@@ -100,8 +153,10 @@ internal sealed class PickParts(Brief brief, string name, IReadOnlyList<PlacedPi
             .Gives((factor, pull, mass) => factor * (pull + mass));
 
     private Figure<Mass> BelowHook(PlacedPick pick) =>
-        StackFigures.Weight(pick.Pick.BodyUp || pick.Hoist is null ? pick.Gear : [pick.Hoist, .. pick.Gear], brief.Company.Policies.WeightMargin, $"{pick.Name}, below its hook");
+        StackFigures.Weight(pick.Pick.BodyUp ? pick.Gear : [.. Body(pick), .. pick.Gear], brief.Company.Policies.WeightMargin, $"{pick.Name}, below its hook");
 
     private Figure<Mass> All(PlacedPick pick) =>
-        StackFigures.Weight(pick.Hoist is { } hoist ? [hoist, .. pick.Gear] : pick.Gear, brief.Company.Policies.WeightMargin, $"{pick.Name}, hoist, chain and gear");
+        StackFigures.Weight([.. Body(pick), .. pick.AllGear], brief.Company.Policies.WeightMargin, $"{pick.Name}, hoist, chain and gear");
+
+    private static IEnumerable<Piece> Body(PlacedPick pick) => pick.Hoist is { } hoist ? [hoist] : [];
 }

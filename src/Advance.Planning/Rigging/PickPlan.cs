@@ -39,16 +39,23 @@ public sealed record PickPlan(
     /// <summary>What the hoist may bear at rest, over people where somebody is below; unknown where it may not at all.</summary>
     public required Figure<Mass> RatingAtRest { get; init; }
 
+    /// <summary>On its point when its load catches and the hoist pulls until its limiter slips; null where it hangs dead.</summary>
+    public Figure<Mass>? Snag { get; init; }
+
+    /// <summary>How far it hangs from straight under what holds it; null where nobody knows.</summary>
+    public PickLean? Lean { get; init; }
+
+    /// <summary>What holds it, besides the hoist, and how much of it is used.</summary>
+    public IReadOnlyList<PartUse> Parts { get; init; } = [];
+
     /// <summary>Its name in the plan.</summary>
     public Address Address => Placed.Address;
 
     /// <summary>On paper.</summary>
     public string Name => Placed.Name;
 
-    /// <summary>How long slings, steels and shackles are one after the other, as far as anybody knows.</summary>
-    public Length GearLength => Placed.Gear.Select(piece => piece.Kind?.Lifting?.Length)
-        .Where(length => length is { IsKnown: true })
-        .Aggregate(Length.Zero, (sum, length) => sum + length!.Value.Value);
+    /// <summary>How long slings, steels and shackles are, as far as anybody knows.</summary>
+    public Length GearLength => GearLengths.Of(Placed.AllGear);
 
     /// <summary>Its numbers.</summary>
     internal IEnumerable<Stated> Figures =>
@@ -62,5 +69,8 @@ public sealed record PickPlan(
         Stated.Of(Address / "hoist-at-rest", $"{Name}, on its hoist, at rest", HoistAtRest),
         Stated.Of(Address / "point-at-rest", $"{Name}, on its point, at rest", PointAtRest),
         Stated.Of(Address / "point-moving", $"{Name}, on its point, moving", PointMoving),
+        .. Snag is null ? [] : new[] { Stated.Of(Address / "snag", $"{Name}, on its point when its load catches", Snag) },
+        .. Lean is null ? [] : new[] { Stated.Of(Address / "lean", $"{Name}, from the vertical", Lean.Lean), Stated.Of(Address / "side-pull", $"{Name}, sideways, at rest", Lean.Pull) },
+        .. Parts.Select(part => Stated.Of(part.Part.Address / "may", $"{part.Part.Name}, may carry", part.May)),
     ];
 }

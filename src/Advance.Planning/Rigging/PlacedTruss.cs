@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
@@ -18,6 +19,12 @@ public sealed record PlacedTruss(
 {
     /// <summary>Its name on paper.</summary>
     public string Name => Truss.Name;
+
+    /// <summary>The open questions about where it is, how long, and where it is held.</summary>
+    public Doubts RestsOn => AlongRestsOn.With(Doubts.Of(Truss.Place.Doubt));
+
+    /// <summary>The open questions about how long it is, and where along it it is held.</summary>
+    public Doubts AlongRestsOn => Picks.Aggregate(Doubts.Of(Truss.Length.Doubt), (sum, pick) => sum.With(Doubts.Of(pick.Pick.Along.Doubt)));
 
     /// <summary>How far along it a spot is, from its first end, in metres; null where nobody knows.</summary>
     public double? Along(Spot? spot) => spot is { } at && Spot is { } middle && Truss.Length.Is(out var length)

@@ -22,6 +22,9 @@ public sealed record PointPlan(
     /// <summary>Seen from above; null where nobody knows.</summary>
     public Spot? Spot { get; init; }
 
+    /// <summary>Straight down, when a load on it catches and its hoist pulls until the limiter slips; null where no hoist is on it.</summary>
+    public Figure<Mass>? Snag { get; init; }
+
     /// <summary>Its name in the plan.</summary>
     public Address Address => Address.Of("rigging") / "point" / Point.Name;
 
@@ -37,5 +40,6 @@ public sealed record PointPlan(
         Stated.Of(Address / "at-rest", $"{Point.Name}, at rest", AtRest),
         Stated.Of(Address / "moving", $"{Point.Name}, while it moves", Moving),
         Stated.Of(Address / "sideways", $"{Point.Name}, sideways", Sideways),
+        .. Snag is null ? [] : new[] { Stated.Of(Address / "snag", $"{Point.Name}, when a load catches", Snag) },
     ];
 }

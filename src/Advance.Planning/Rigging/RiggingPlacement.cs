@@ -8,4 +8,7 @@ public sealed record RiggingPlacement(IReadOnlyList<Piece> Pieces, IReadOnlyList
 {
     /// <summary>Hangs of loudspeakers, each on its side.</summary>
     public IReadOnlyList<PlacedHang> Hangs { get; init; } = [];
+
+    /// <summary>Bridles, in the order written.</summary>
+    public IReadOnlyList<PlacedBridle> Bridles { get; init; } = [];
 }

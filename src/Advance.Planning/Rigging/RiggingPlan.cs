@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Venues;
 using UnitsNet;
@@ -13,6 +14,9 @@ namespace Advance.Planning;
 public sealed record RiggingPlan(
     IReadOnlyList<TrussPlan> Trusses, IReadOnlyList<BridlePlan> Bridles, IReadOnlyList<PointPlan> Points, IReadOnlyList<BeamPlan> Beams, Figure<Mass>? Roof)
 {
+    /// <summary>The venue's other points, that nothing hangs on, in its order.</summary>
+    public IReadOnlyList<(RoofPoint Point, Spot? Spot)> Unused { get; init; } = [];
+
     /// <summary>Hangs of loudspeakers, each on its side.</summary>
     public IReadOnlyList<HangPlan> Hangs { get; init; } = [];
 
@@ -21,6 +25,17 @@ public sealed record RiggingPlan(
 
     /// <summary>The venue's point that a pick hangs on; null for one on a bridle, and where nobody knows it.</summary>
     public RoofPoint? PointOf(PickPlan pick) => Points.FirstOrDefault(point => point.Hangs.Contains(pick.Name))?.Point;
+
+    /// <summary>What a pick hangs on, and how high; null where nobody knows.</summary>
+    public HangsOn? Above(PickPlan pick)
+    {
+        if (PointOf(pick) is { } point)
+        {
+            return point.Height.Is(out var height) ? new HangsOn(point.Name, height, Doubts.Of(point.Height.Doubt)) : null;
+        }
+
+        return Bridles.FirstOrDefault(bridle => bridle.On.Contains(pick)) is { Placed.Apex: { } apex } on ? new HangsOn($"the hook of {on.Name}", Length.FromMeters(apex.Z), on.Placed.RestsOn) : null;
+    }
 
     /// <summary>Their numbers.</summary>
     public IReadOnlyList<Stated> Figures =>

@@ -17,6 +17,9 @@ internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<PickPl
     /// <summary>Each point that something hangs on.</summary>
     public IReadOnlyList<PointPlan> Points() => [.. Known.Select(PointOf).Where(point => point.Hangs.Count > 0)];
 
+    /// <summary>Each other one, with where it is.</summary>
+    public IReadOnlyList<(RoofPoint Point, Spot? Spot)> Unused() => [.. Known.Where(point => PointOf(point).Hangs.Count == 0).Select(point => (point, ground.Find(point.Place)))];
+
     /// <summary>Each beam that such a point is on.</summary>
     public static IReadOnlyList<BeamPlan> Beams(Venue venue, IReadOnlyList<PointPlan> points) =>
     [
@@ -30,8 +33,8 @@ internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<PickPl
         var picks = hung.Where(pick => pick.Placed.Pick.Point.Is(out var name) && IsIt(name, point)).ToList();
         var legs = bridles.Where(bridle => bridle.Bridle.Points.Any(name => IsIt(name, point)))
             .Select(bridle => (Bridle: bridle, Leg: bridle.Legs.FirstOrDefault(leg => IsIt(leg.Point, point)))).ToList();
-        var rest = BridleStatics.Total($"{point.Name}, at rest", [.. picks.Select(pick => pick.PointAtRest), .. legs.Select(one => one.Leg?.Down ?? None with { Value = null })]);
-        var moving = BridleStatics.Total($"{point.Name}, while it moves", [.. picks.Select(pick => pick.PointMoving), .. legs.Select(one => Moving(one.Leg))]);
+        var rest = BridleStatics.Total($"{point.Name}, at rest", [.. picks.Select(pick => pick.PointAtRest), .. legs.SelectMany(one => one.Leg is { } leg ? new[] { leg.Down, leg.Own } : [None with { Value = null }])]);
+        var moving = BridleStatics.Total($"{point.Name}, while it moves", [.. picks.Select(pick => pick.PointMoving), .. legs.Select(one => Moving(one.Leg)), .. legs.Where(one => one.Leg is not null).Select(one => one.Leg!.Own)]);
         var (x, y) = legs.Where(one => one.Leg?.Sideways.Value is not null).Aggregate((X: 0.0, Y: 0.0), (sum, one) => (sum.X + (one.Leg!.TowardsX * one.Leg.Sideways.Value!.Value.Kilograms), sum.Y + (one.Leg.TowardsY * one.Leg.Sideways.Value!.Value.Kilograms)));
         var isOpen = legs.Exists(one => one.Leg?.Sideways.Value is null);
         var along = Math.Sqrt((x * x) + (y * y));
@@ -46,8 +49,28 @@ internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<PickPl
         {
             At = picks.Select(pick => pick.Placed.Pick.At).Concat(legs.Select(one => one.Bridle.Bridle.At)).FirstOrDefault(point.At),
             Spot = ground.Find(point.Place),
+            Snag = Snag(point, rest, picks, legs),
         };
     }
+
+    // One catches at a time; all else hangs on, at rest. The worst of them counts.
+    private static Figure<Mass>? Snag(RoofPoint point, Figure<Mass> rest, List<PickPlan> picks, List<(BridlePlan Bridle, BridleLegPlan? Leg)> legs)
+    {
+        if (picks.Count == 1 && legs.Count == 0)
+        {
+            return picks[0].Snag;
+        }
+
+        var straight = picks.Where(pick => pick.Snag is not null).Select(pick => Caught(point, rest, pick.PointAtRest, pick.Snag!));
+        var bridled = legs.Where(one => one.Leg is not null).SelectMany(one => one.Bridle.On.Where(pick => pick.Snag is not null).Select(pick => Caught(point, rest, Part(one.Leg!, pick.PointAtRest), Part(one.Leg!, pick.Snag!))));
+        return straight.Concat(bridled).MaxBy(figure => figure.Value?.Kilograms ?? double.MaxValue);
+    }
+
+    private static Figure<Mass> Caught(RoofPoint point, Figure<Mass> rest, Figure<Mass> own, Figure<Mass> caught) =>
+        Sum.Of($"{point.Name}, when a load catches", "F = F₀ − R + S", RiggingStandards.En14492).Put("F₀", rest).Put("R", own).Put("S", caught).Gives((all, less, more) => all - less + more);
+
+    private static Figure<Mass> Part(BridleLegPlan leg, Figure<Mass> whole) =>
+        Sum.Of($"leg to {leg.Point}, straight down", "V = F · c", Statics.Bridles).Put("F", whole).Put("c", leg.Share).Gives((all, share) => all * share);
 
     private static Figure<Mass> Moving(BridleLegPlan? leg) => leg is null ? None with { Value = null }
         : Sum.Of($"leg to {leg.Point}, straight down, moving", "V = T · sin α", Statics.Bridles)
@@ -65,7 +88,7 @@ internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<PickPl
         var left = EndOf($"{beam.Name}, on its first end", beam, loads, isFirst: true);
         var right = EndOf($"{beam.Name}, on its other end", beam, loads, isFirst: false);
         var isFirstMore = left.Value is { } one && right.Value is { } other && one.Newtons > other.Newtons;
-        return new BeamPlan(beam, MomentOf(beam, loads, left), Allowed(beam), isFirstMore ? left : right, beam.Shear is { } shear ? Figure.From(shear) : new Figure<Force>(null, Doubts.None, Reason.Derived.It)) { At = points[0].At };
+        return new BeamPlan(beam, MomentOf(beam, loads, left), Allowed(beam), isFirstMore ? left : right, beam.Shear is { } shear ? Figure.From(shear) : new Figure<Force>(null, Doubts.None, Reason.Derived.It)) { At = points[0].At, All = BridleStatics.Total($"{beam.Name}, all that hangs on it", loads.Select(load => load.Load)) };
     }
 
     private static Figure<Force> EndOf(string name, RoofBeam beam, List<(Figure<Length> At, Figure<Mass> Load)> loads, bool isFirst) =>

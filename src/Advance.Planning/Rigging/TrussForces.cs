@@ -7,7 +7,7 @@ using UnitsNet;
 namespace Advance.Planning;
 
 /// <summary>How a truss bends in the worst of its cases while it moves, worked out from what pulls left of the place: statics alone.</summary>
-internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> loads, LiftStudy? study, TrussCapacity capacity, double dynamic)
+internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> loads, LiftStudy? study, TrussCapacity capacity, double dynamic, Doubts where)
 {
     /// <summary>Sagging.</summary>
     public TrussForce<Torque> Sagging => Moment("sagging", study?.Moving.Sagging, 1, capacity.Sagging);
@@ -42,7 +42,7 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
         }
     }
 
-    private Doubts Doubts => loads.Aggregate(Domain.Facts.Doubts.None, (sum, load) => sum.With(load.Weight.RestsOn));
+    private Doubts Doubts => loads.Aggregate(where, (sum, load) => sum.With(load.Weight.RestsOn));
 
     private TrussForce<Torque> Moment(string how, LiftExtreme? most, int sign, Figure<Torque> allowed)
     {

@@ -22,19 +22,27 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
     private IEnumerable<CarriedLoad> Itself(PlacedTruss truss)
     {
         var weight = StackFigures.Weight(truss.Sections, brief.Company.Policies.WeightMargin, $"{truss.Name}, its own weight");
-        yield return new CarriedLoad($"{truss.Sections.Count} x {truss.Truss.Item.Or("TBC")}", weight, HowOf(truss.Kind), StartOf(truss), LengthOf(truss), 0);
+        var length = Doubts.Of(truss.Truss.Length.Doubt);
+        yield return new CarriedLoad($"{truss.Sections.Count} x {truss.Truss.Item.Or("TBC")}", weight with { RestsOn = weight.RestsOn.With(length) }, HowOf(truss.Kind), StartOf(truss), LengthOf(truss), 0) { Where = length };
     }
 
     private CarriedLoad Of(FixturePlan fixture, PlacedTruss truss)
     {
         var parts = lighting.Pieces.Where(piece => piece.Address == fixture.Address || piece.Address.Text.StartsWith(fixture.Address.Text + "/", StringComparison.Ordinal));
         var weight = StackFigures.Weight(parts, brief.Company.Policies.WeightMargin, $"{fixture.Name} with what comes with it");
-        return new CarriedLoad(fixture.Name, weight with { RestsOn = weight.RestsOn.With(fixture.RestsOn) }, HowOf(fixture.Piece.Kind), truss.Along(fixture.Spot), null, 0);
+        return new CarriedLoad(fixture.Name, weight with { RestsOn = weight.RestsOn.With(fixture.RestsOn) }, HowOf(fixture.Piece.Kind), truss.Along(fixture.Spot), null, 0)
+        {
+            Where = WhereIs(fixture.Position!.Position, truss).With(fixture.Spot is null ? Doubts.Of(truss.Truss.Place.Doubt) : Doubts.None),
+        };
     }
+
+    // Along the truss from its middle; where its middle is does not enter it, and how far it is to an end does.
+    private static Doubts WhereIs(Position position, PlacedTruss truss) =>
+        Doubts.Of(position.Place.Doubt).With(Doubts.Of(position.Length?.Doubt)).With(Doubts.Of(truss.Truss.Length.Doubt));
 
     private IEnumerable<CarriedLoad> Cables(PlacedTruss truss, IReadOnlyList<FixturePlan> fixtures) =>
         leads.On(truss.Name, fixtures.Select(fixture => fixture.Name).ToHashSet(StringComparer.Ordinal)) is { } ends
-            ? [new CarriedLoad($"{ends.Count} leads that end on it", ends.Weight, null, StartOf(truss), LengthOf(truss), 0)]
+            ? [new CarriedLoad($"{ends.Count} leads that end on it", ends.Weight, null, StartOf(truss), LengthOf(truss), 0) { Where = Doubts.Of(truss.Truss.Length.Doubt) }]
             : [];
 
     // What holds a hang weighs with it.
@@ -42,7 +50,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
         from hang in hangs
         from pick in hang.Picks
         where pick.Pick.Placed.Pick.Point.Is(out var name) && string.Equals(name, truss.Name, StringComparison.OrdinalIgnoreCase)
-        select new CarriedLoad($"hang {pick.Pick.Name}", pick.Pick.PointAtRest, null, truss.Along(pick.Pick.Spot), null, 0);
+        select new CarriedLoad($"hang {pick.Pick.Name}", pick.Pick.PointAtRest, null, truss.Along(pick.Pick.Spot), null, 0) { Where = hang.Stack.RestsOn.With(truss.RestsOn) };
 
     private IEnumerable<CarriedLoad> Dressing(PlacedTruss truss) => brief.Gig.Rigging.Dressing
         .Where(load => string.Equals(load.Truss, truss.Name, StringComparison.OrdinalIgnoreCase))
@@ -65,7 +73,10 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
             given is null ? null : how,
             isWhole ? StartOf(truss) : Metres(load.Along),
             isWhole ? LengthOf(truss) : Metres(load.To),
-            Metres(load.Offset) ?? 0);
+            Metres(load.Offset) ?? 0)
+        {
+            Where = Doubts.Of(load.Along?.Doubt).With(Doubts.Of(load.To?.Doubt)).With(Doubts.Of(load.Offset?.Doubt)).With(isWhole ? Doubts.Of(truss.Truss.Length.Doubt) : Doubts.None),
+        };
     }
 
     // What is spread over a truss of unknown length is nobody knows where.

@@ -36,6 +36,12 @@ public sealed record TrussPlan(
     /// <summary>Moment and shear together, level and uneven; 1 is all of it.</summary>
     public required Figure<double> Together { get; init; }
 
+    /// <summary>How far it sags level, on points that do not give; unknown where its maker does not say how stiff it is.</summary>
+    public required Figure<Length> Sag { get; init; }
+
+    /// <summary>Its longest span, or twice what hangs over where that is more; null where nobody knows.</summary>
+    public Length? Span { get; init; }
+
     /// <summary>What is used most however uneven it is; null where nobody knows.</summary>
     public LiftUse? BoundUse { get; init; }
 
@@ -49,14 +55,16 @@ public sealed record TrussPlan(
     public required Figure<Length> UnevenMoving { get; init; }
 
     /// <summary>The open questions behind what it carries.</summary>
-    public Doubts RestsOn => Weight.RestsOn.With(Centre.RestsOn);
+    public Doubts RestsOn => Weight.RestsOn.With(Centre.RestsOn).With(Placed.AlongRestsOn);
 
     /// <summary>Its numbers.</summary>
     internal IEnumerable<Stated> Figures =>
     [
         Stated.Of(Address / "weight", $"{Name}, all that hangs", Weight),
         Stated.Of(Address / "centre", $"{Name}, centre of gravity along it", Centre),
+        Stated.Of(Address / "off-centre", $"{Name}, centre of gravity off its centre line", Offset),
         Stated.Of(Address / "uneven", $"{Name}, how uneven it is reckoned while it moves", UnevenMoving),
+        Stated.Of(Address / "sag", $"{Name}, how far it sags, level", Sag),
         Stated.Of(Address / "sagging", $"{Name}, sagging moment, moving, {Sagging.Case}", Sagging.Worst),
         Stated.Of(Address / "hogging", $"{Name}, hogging moment, moving, {Hogging.Case}", Hogging.Worst),
         Stated.Of(Address / "shear", $"{Name}, shear, moving, {Shear.Case}", Shear.Worst),

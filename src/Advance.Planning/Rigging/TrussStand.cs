@@ -1,4 +1,6 @@
 using System.Globalization;
+using Advance.Domain;
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
 using Advance.Domain.Places;
@@ -8,24 +10,28 @@ using UnitsNet;
 namespace Advance.Planning;
 
 /// <summary>Makes trusses of their sections and gives them what holds them.</summary>
-internal sealed class TrussStand(Pieces pieces, Drawn drawn, Stock stock)
+internal sealed class TrussStand(Pieces pieces, Drawn drawn, Brief brief)
 {
     // Where nobody says how wide a truss is.
     private const double UsualWidth = 0.3;
+
+    private readonly DropStand drops = new(pieces, drawn, brief);
 
     /// <summary>The truss with its sections, hoists and gear.</summary>
     public PlacedTruss Place(HungTruss truss)
     {
         var address = pieces.At(truss.Name);
-        var kind = truss.Item.Is(out var id) ? stock.Find(id) : null;
+        var kind = truss.Item.Is(out var id) ? brief.Stock.Find(id) : null;
         var spot = drawn.Find(truss.Place);
+        var trim = TrimOf(truss);
         drawn.Add(address, truss.Name, Look.Truss, truss.Place, Covers(truss, kind));
+        var from = truss.Length.Doubt is { } doubt ? Given.Of(new Owner(OwnerKind.Shop), truss.At, doubt) : (Given<Owner>?)null;
         var sections = Enumerable.Range(1, SectionsOf(truss, kind)).Select(number =>
-            pieces.Ask(address / "section" / number, $"{truss.Name}, section {number}", truss.Item.Or("TBC"), from: null, spot, truss.At)).ToList();
+            pieces.Ask(address / "section" / number, $"{truss.Name}, section {number}", truss.Item.Or("TBC"), from, spot, truss.At)).ToList();
         var picks = truss.Picks
             .OrderBy(pick => pick.Along.Is(out var along) ? along.Meters : double.MaxValue)
-            .Select((pick, index) => PickOf(truss, address, pick, index + 1, spot));
-        return new PlacedTruss(address, truss, kind, spot, TrimOf(truss), sections, [.. picks]);
+            .Select((pick, index) => drops.On(PickOf(truss, address, pick, index + 1, spot), trim, kind));
+        return new PlacedTruss(address, truss, kind, spot, trim, sections, [.. picks]);
     }
 
     private PlacedPick PickOf(HungTruss truss, Address address, Pick pick, int number, Spot? spot)

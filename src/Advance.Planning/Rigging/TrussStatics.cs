@@ -19,15 +19,19 @@ internal sealed class TrussStatics
     private readonly IReadOnlyList<CarriedLoad> loads;
     private readonly TrussCapacity capacity;
     private readonly PickParts parts;
+    private readonly Doubts where;
 
     /// <param name="brief">As written.</param>
     /// <param name="truss">Where it hangs.</param>
+    /// <param name="bridles">All of them.</param>
     /// <param name="loads">What it carries.</param>
-    public TrussStatics(Brief brief, PlacedTruss truss, IReadOnlyList<CarriedLoad> loads)
+    public TrussStatics(Brief brief, PlacedTruss truss, IReadOnlyList<PlacedBridle> bridles, IReadOnlyList<CarriedLoad> loads)
     {
         (this.brief, this.truss, this.loads) = (brief, truss, loads);
         capacity = new TrussCapacity(truss, brief.Company.Policies.Rigging);
-        parts = new PickParts(brief, truss.Name, truss.Picks, truss.Truss.Below);
+        parts = new PickParts(brief, truss.Name, truss.Picks, truss.Truss.Below, bridles);
+        var stiff = truss.Picks.Count > 2 ? parts.StiffnessRestsOn(truss.Kind) : Doubts.None;
+        where = loads.Aggregate(truss.AlongRestsOn.With(stiff), (sum, load) => sum.With(load.Where));
     }
 
     /// <summary>The truss, worked out.</summary>
@@ -41,7 +45,7 @@ internal sealed class TrussStatics
         var uneven = parts.UnevenMoving();
         var limits = Capacities(hung);
         var study = hung is null ? null : LiftStudy.Of(hung, parts.Uneven.Meters, uneven.Value!.Value.Meters, limits);
-        var forces = new TrussForces(truss, loads, study, capacity, parts.Dynamic);
+        var forces = new TrussForces(truss, loads, study, capacity, parts.Dynamic, where);
         return new TrussPlan(truss, loads, weight, centre, offset, study, [.. truss.Picks.Select((pick, index) => PickOf(pick, index, weight, centre, study))])
         {
             IsInside = hung?.IsInside,
@@ -53,13 +57,33 @@ internal sealed class TrussStatics
             GoneUse = study?.Gone.Use,
             Tolerances = hung is not null && limits is not null ? LiftTolerance.Of(hung, limits) : [],
             UnevenMoving = uneven,
+            Sag = SagOf(study, weight),
+            Span = SpanOf(),
         };
+    }
+
+    // Only where its maker says how stiff it is: on two picks the forces are known without, how it bends is not.
+    private Figure<Length> SagOf(LiftStudy? study, Figure<Mass> weight)
+    {
+        var low = truss.Kind?.Truss?.Bending is { IsKnown: true } && study?.Rigid.Solution is { } solved ? Math.Max(0, -solved.Lowest.Value) : (double?)null;
+        return new Figure<Length>(low is { } far ? Length.FromMeters(far) : null, weight.RestsOn.With(where).With(Doubts.Of(truss.Kind?.Truss?.Bending?.Doubt)), Reason.Derived.It);
+    }
+
+    private Length? SpanOf()
+    {
+        if (!truss.Truss.Length.Is(out var length) || truss.Picks.Count == 0 || truss.Picks.Any(pick => !pick.Pick.Along.IsKnown))
+        {
+            return null;
+        }
+
+        var at = truss.Picks.Select(pick => pick.Pick.Along.Value.Meters).ToList();
+        return Length.FromMeters(at.Zip(at.Skip(1), (left, right) => right - left).Append(2 * at[0]).Append(2 * (length.Meters - at[^1])).Max());
     }
 
     private Figure<Length> Middle(string symbol, Func<CarriedLoad, double?> of, string name) =>
         Sum.Of($"{truss.Name}, {name}", $"x = Σ Wⱼ · {symbol} / Σ Wⱼ", Statics.Equilibrium)
             .PutAll("Wⱼ", loads.Select(load => load.Weight))
-            .PutAll(symbol, loads.Select(load => new Figure<Length>(of(load) is { } at ? Length.FromMeters(at) : null, Doubts.None, Reason.Derived.It)))
+            .PutAll(symbol, loads.Select(load => new Figure<Length>(of(load) is { } at ? Length.FromMeters(at) : null, load.Where, Reason.Derived.It)))
             .Gives((weights, places) => Length.FromMeters(weights.Values.Zip(places.Values, (one, at) => one.Kilograms * at.Meters).Sum() / weights.Values.Sum(one => one.Kilograms)));
 
     // On two picks how stiff it is does not matter; on more nobody can say without.
@@ -93,12 +117,12 @@ internal sealed class TrussStatics
 
     private PickPlan PickOf(PlacedPick pick, int index, Figure<Mass> weight, Figure<Length> centre, LiftStudy? study)
     {
-        var level = study is null ? Unknown with { RestsOn = weight.RestsOn } : LevelOf(pick, index, study);
+        var level = study is null ? Unknown with { RestsOn = weight.RestsOn.With(where) } : LevelOf(pick, index, study);
         var rest = study?.AtRest.Hoists[index].Most;
         var moving = study?.Moving.Hoists[index].Most;
         var atRest = Raised($"{pick.Name}, most at rest", level, rest);
         var whileMoving = Raised($"{pick.Name}, most while it moves", level, moving);
-        var least = new Figure<Mass>(study is null ? null : Mass.FromKilograms(study.AtRest.Hoists[index].Least.Level / Gravity), weight.RestsOn, Reason.Derived.It);
+        var least = new Figure<Mass>(study is null ? null : Mass.FromKilograms(study.AtRest.Hoists[index].Least.Level / Gravity), weight.RestsOn.With(where), Reason.Derived.It);
         return new PickPlan(
             pick,
             pick.Pick.Along.Is(out var along) ? truss.At(along.Meters) : null,
@@ -114,6 +138,9 @@ internal sealed class TrussStatics
             parts.OnPoint(pick, atRest),
             parts.OnPointMoving(pick, whileMoving))
         {
+            Snag = parts.Snag(pick),
+            Lean = parts.LeanOf(truss, pick, parts.OnPoint(pick, atRest)),
+            Parts = new PartUses(brief).Straight(pick.AllGear, pick.Pick.Hitch, parts.IsOver, parts.OnPoint(pick, atRest), parts.OnPointMoving(pick, whileMoving)),
             HoistAtRest = parts.OnHoistAtRest(pick, atRest),
             RatingAtRest = parts.RatingAtRestOf(pick),
         };
@@ -125,15 +152,18 @@ internal sealed class TrussStatics
         var state = study.Level.Hoists[index].Most.Case.IsSoft ? study.Soft! : study.Rigid;
         return Sum.Of($"{pick.Name}, carries, {state.Case.Name}", "R = Σ Wⱼ · cⱼ", Statics.ShearFlexibleBeam)
             .PutAll("Wⱼ", loads.Select(load => load.Weight))
-            .PutAll("cⱼ", new LoadShares(study.Hung, state).Of(index, loads).Select(share => new Figure<double>(share, Doubts.None, Reason.Derived.It)))
+            .PutAll("cⱼ", new LoadShares(study.Hung, state).Of(index, loads).Select(share => new Figure<double>(share, where, Reason.Derived.It)))
             .Gives((weights, shares) => Mass.FromKilograms(weights.Values.Zip(shares.Values, (one, share) => one.Kilograms * share).Sum()));
     }
 
     private static Figure<Mass> Raised(string name, Figure<Mass> level, HoistExtreme? most) =>
         Sum.Of(most is null ? name : $"{name}, {most.Case.Name}", "R = R₀ + ΔR", Statics.ShearFlexibleBeam)
             .Put("R₀", level)
-            .Put("ΔR", new Figure<Mass>(most is null || level.Value is null ? null : Mass.FromKilograms((most.Level / Gravity) - level.Value.Value.Kilograms), Doubts.None, Reason.Derived.It))
+            .Put("ΔR", new Figure<Mass>(most is null || level.Value is null ? null : Mass.FromKilograms(Plain((most.Level / Gravity) - level.Value.Value.Kilograms)), level.RestsOn, Reason.Derived.It))
             .Gives((flat, more) => flat + more);
+
+    // What is left of a subtraction of like numbers is nothing.
+    private static double Plain(double difference) => Math.Abs(difference) < 1e-6 ? 0 : difference;
 
     // No stiffness enters it. The far one is the outermost pick beyond the centre of gravity.
     private Figure<Mass> BoundOf(PlacedPick pick, Figure<Mass> weight, Figure<Length> centre)
@@ -141,13 +171,13 @@ internal sealed class TrussStatics
         var places = truss.Picks.Where(one => one.Pick.Along.IsKnown).Select(one => one.Pick.Along.Value.Meters).ToList();
         if (!pick.Pick.Along.Is(out var own) || centre.Value is not { } middle || places.Count != truss.Picks.Count)
         {
-            return Unknown with { RestsOn = weight.RestsOn };
+            return Unknown with { RestsOn = weight.RestsOn.With(where) };
         }
 
         var far = own.Meters < middle.Meters ? places[^1] : places[0];
         var isUnder = far == own.Meters || own.Meters == middle.Meters;
         return isUnder || Math.Abs(far - middle.Meters) >= Math.Abs(far - own.Meters)
-            ? Sum.Of($"{pick.Name}, most however uneven", "R = W", Statics.Equilibrium).Put("W", weight).Gives(all => all)
+            ? Sum.Of($"{pick.Name}, most however uneven", "R = W", Statics.Equilibrium).Put("W", weight with { RestsOn = weight.RestsOn.With(where) }).Gives(all => all)
             : Sum.Of($"{pick.Name}, most however uneven", "R = W · |xf − x| / |xf − xᵢ|", Statics.Equilibrium)
                 .Put("W", weight)
                 .Put("xf", Of(far))
@@ -156,5 +186,5 @@ internal sealed class TrussStatics
                 .Gives((all, end, at, here) => all * (Math.Abs(end.Meters - at.Meters) / Math.Abs(end.Meters - here.Meters)));
     }
 
-    private static Figure<Length> Of(double metres) => new(Length.FromMeters(metres), Doubts.None, Reason.Derived.It);
+    private Figure<Length> Of(double metres) => new(Length.FromMeters(metres), where, Reason.Derived.It);
 }

@@ -48,6 +48,7 @@ internal static class PlaceSurvey
         .. gig.Lighting.Positions.Select(position => (position.Name, (Given<Place>?)position.Place)),
         .. gig.Acts.SelectMany(act => act.Inputs).Concat(gig.Sound.AlwaysLive).Select(row => (row.Source, row.Place)),
         .. gig.Acts.SelectMany(act => act.Mixes).Select(row => ($"the mix for {row.For}", row.Place)),
+        .. (venue.RoofPoints.Is(out var points) ? points : []).Select(point => ($"point {point.Name}", (Given<Place>?)point.Place)),
         .. venue.KeepClear.Select(clear => (clear.What, (Given<Place>?)clear.Place)),
     ];
 

@@ -95,7 +95,7 @@ internal sealed class PartWorking(StandingPolicies policies, Stock stock)
         var coefficient = standing?.ForceCoefficient is { } said ? Figure.From(said) : new Figure<double>(ForceCoefficients.Of(standing?.Shape ?? WindShape.Box), Doubts.None, Reason.Derived.It);
         var source = standing?.ForceCoefficient is not null
             ? standing.ForceCoefficientFrom.Length > 0 ? standing.ForceCoefficientFrom : "stock"
-            : standing?.Shape == WindShape.Lattice ? Publication.CommonPractice.ToString() : En1991.Forces.ToString();
+            : standing?.Shape == WindShape.Lattice ? Publication.CommonPractice.ToString() : standing?.Shape == WindShape.Wall ? En1991.FreeWalls.ToString() : En1991.Forces.ToString();
         var front = AreaOf(piece, standing?.FrontArea, size => size.Width);
         var side = AreaOf(piece, standing?.SideArea, size => size.Depth);
         var rear = standing?.RearArea is { } behind ? Figure.From(behind) : front;

@@ -38,9 +38,10 @@ internal sealed class StandingBuilder(StandingSite site, Gig gig, Policies polic
         return Finish(new StandingItem(address, Address.Of("stack") / stack.Stack.Name, stack.Name, stack.Stack.Name, stack.Stack.At, stack.On, parts, whole, interfaces)
         {
             Height = stack.Height,
+            Twist = TwistOf(stack.Boxes.Select(box => box.Piece), site.GustAt(stack.Top)),
             Gust = site.GustAt(stack.Top),
             Feet = @base.Polygon?.Corners ?? [],
-            Ground = GroundWorking.Of(@base, whole, weight, FeetOf(lowest), lowest?.Standing?.FootArea, stack.Stack.Pad, site.IsOpenAir == true),
+            Ground = GroundWorking.Of(@base, whole, weight, FeetOf(lowest, @base.Polygon), lowest?.Standing?.FootArea, stack.Stack.Pad, site.IsOpenAir == true),
             Ballasted = stack.Stack.Ballast,
             Assumed = [.. AssumedOf(lowest, isAssumed), .. working.Assumed],
             IsOnCastors = lowest?.Standing?.Foot == FootKind.Castors,
@@ -106,14 +107,33 @@ internal sealed class StandingBuilder(StandingSite site, Gig gig, Policies polic
         return Finish(new StandingItem(address, Address.Of("stack") / named.WrittenName, named.Name, named.WrittenName, named.At, on, parts, whole, [])
         {
             Height = top.Own,
+            Twist = TwistOf([piece], site.GustAt(top.AboveGround)),
             Gust = site.GustAt(top.AboveGround),
             Feet = @base.Polygon?.Corners ?? [],
-            Ground = GroundWorking.Of(@base, whole, weight, FeetOf(piece.Kind), piece.Kind?.Standing?.FootArea, null, site.IsOpenAir == true),
+            Ground = GroundWorking.Of(@base, whole, weight, FeetOf(piece.Kind, @base.Polygon), piece.Kind?.Standing?.FootArea, null, site.IsOpenAir == true),
             Ballasted = ballast,
             Assumed = [.. AssumedOf(piece.Kind, isAssumed), .. working.Assumed],
             IsOnCastors = piece.Kind?.Standing?.Foot == FootKind.Castors,
         });
     }
+
+    // A quarter of its width off the middle; the boxes of a stack push the same way at the worst.
+    private Figure<Torque>? TwistOf(IEnumerable<Piece> pieces, Figure<Speed> gust)
+    {
+        var sheets = site.IsOpenAir != true ? [] : pieces.Where(piece => piece.Kind is { Standing: { Shape: WindShape.Sheet, FrontArea: not null }, Size: not null }).ToList();
+        return sheets.Count == 0 ? null : Sum.Of("what twists its base", "T = 1.25 / 2 · v² · e · Σ fᵢ · bᵢ", En1991.Forces)
+            .Put("v", gust)
+            .Put("e", new Figure<double>(ForceCoefficients.OffMiddle, Doubts.None, Reason.Derived.It))
+            .PutAll("fᵢ", sheets.Select(FoundOf))
+            .PutAll("bᵢ", sheets.Select(piece => Figure.From(piece.Kind!.Size!.Value.Select(size => size.Width))))
+            .Gives((speed, off, found, wide) => Torque.FromNewtonMeters(WindPressure.Of(speed).Pascals * off * found.Values.Zip(wide.Values).Sum(pair => pair.First.SquareMeters * pair.Second.Meters)));
+    }
+
+    private static Figure<UnitsNet.Area> FoundOf(Piece piece) =>
+        Sum.Of("what the wind finds of it", "f = c · A", En1991.Forces)
+            .Put("c", piece.Kind!.Standing!.ForceCoefficient is { } said ? Figure.From(said) : new Figure<double>(ForceCoefficients.Sheet, Doubts.None, Reason.Derived.It))
+            .Put("A", Figure.From(piece.Kind.Standing.FrontArea!.Value))
+            .Gives((times, seen) => times * seen);
 
     private StandingItem Finish(StandingItem item) => site.IsOpenAir == true ? StandingLimits.Of(item, site, standing) : item;
 
@@ -149,7 +169,9 @@ internal sealed class StandingBuilder(StandingSite site, Gig gig, Policies polic
 
     private static bool IsPartOf(Piece piece, Address whole) => piece.Address == whole || piece.Address.Text.StartsWith(whole.Text + "/", StringComparison.Ordinal);
 
-    private static int FeetOf(Kind? kind) => kind?.Standing is { } standing ? (standing.Feet.Count > 2 ? standing.Feet.Count : standing.FootArea is not null ? 4 : 0) : 0;
+    private static IReadOnlyList<(double X, double Y)> FeetOf(Kind? kind, FeetPolygon? polygon) => kind?.Standing is not { } standing ? []
+        : standing.Feet.Count > 2 ? [.. standing.Feet.Select(foot => (foot.Across.Meters, foot.Back.Meters))]
+        : standing.FootArea is not null ? polygon?.Corners ?? [] : [];
 
     private static Doubts SizeDoubts(Kind? kind) => kind?.Standing is { Feet.Count: > 2 } ? Doubts.None : Doubts.Of(kind?.Size?.Doubt);
 

@@ -48,6 +48,9 @@ public sealed record StandingItem(
     /// <summary>Fixed weight on the middle of the base that is missing in the stated wind; null where nobody states it.</summary>
     public Figure<Mass>? Ballast { get; init; }
 
+    /// <summary>What twists its base in the stated wind, as wind on a sheet pushes off its middle; null where no sheet is in it, and indoors.</summary>
+    public Figure<Torque>? Twist { get; init; }
+
     /// <summary>What it does to the ground or the deck; null where nobody knows its feet.</summary>
     public GroundLoad? Ground { get; init; }
 
@@ -79,6 +82,7 @@ public sealed record StandingItem(
         .. StateOf("act", "gust to act at", Act),
         .. StateOf("forecast", "mean of a forecast for that limit", Forecast),
         .. StateOf("ballast", "ballast missing in the stated wind", Ballast),
+        .. StateOf("twist", "wind twists its base with", Twist),
         .. Ground?.Figures(Address, Name) ?? [],
     ];
 

@@ -53,7 +53,7 @@ internal static class StandingLimits
         }
     }
 
-    private static Figure<Speed> Action(string name, string policy, double share, Figure<Speed> limit) =>
+    internal static Figure<Speed> Action(string name, string policy, double share, Figure<Speed> limit) =>
         Sum.Of(name, "v = s / 100 · V", Publication.CommonPractice).Put("s", Figure.Policy(policy, share)).Put("V", limit).Gives((part, speed) => part / 100 * speed);
 
     // Where friction alone cannot be helped by weight there is no answer in kilograms.

@@ -1,4 +1,5 @@
 using Advance.Domain.Companies;
+using Advance.Reading.Gigs;
 using Advance.Reading.Phrases;
 using Advance.Reading.Shapes;
 using UnitsNet;
@@ -22,10 +23,20 @@ internal static class RiggingPoliciesShape
         var used = PolicyKeys.Percent(keys, "used-truss", standard.UsedTruss, "What is left of a maker's figures for new truss.");
         var reserve = keys.Defaulted("chain-reserve", Written.Length, standard.ChainReserve, "How much chain stays on a hoist beyond its lift.", "1 m");
         var least = PolicyKeys.Percent(keys, "least-pick", standard.LeastPick, "A pick that carries less of what it carries level is nearly slack.");
+        var limiter = keys.Defaulted("limiter", Written.Percentage, Ratio.FromPercent(standard.Limiter * 100), "What a hoist pulls at most when its load catches, of what it lifts, where nobody says when its limiter slips.", "160 %");
+        var within = keys.Defaulted("bridle-within", Written.Length, standard.BridleWithin, "How far from where it is wanted a bridle may hang its hook.", "50 mm");
+        var over = PolicyKeys.Percent(keys, "over-people", standard.OverPeople, "What is left over people of what a sling, steel or shackle may carry.");
+        var hitch = keys.Defaulted("hitch", SlingHitchShape.It, standard.Hitch, "How a roundsling is laid where nobody says.", "choked");
+        var bond = keys.Defaulted("bond-above", Written.Length, standard.BondAbove, "What hangs higher above what is below it needs something that holds it when its fixing lets go.", "2 m");
         var plumb = keys.Defaulted("off-plumb", Written.Angle, standard.OffPlumb, "How far a chain may be off plumb.", "3 deg");
         var tolerance = keys.Defaulted("tilt-tolerance", Written.Angle, standard.TiltTolerance, "How far a hang may tilt other than it is to.", "1 deg");
         return row => new RiggingPolicies
         {
+            Limiter = limiter(row).DecimalFractions,
+            BridleWithin = within(row),
+            OverPeople = over(row),
+            Hitch = hitch(row),
+            BondAbove = bond(row),
             DynamicFactor = dynamic(row).DecimalFractions,
             Uneven = uneven(row),
             StartLag = lag(row),

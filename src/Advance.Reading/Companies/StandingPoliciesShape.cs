@@ -19,6 +19,7 @@ internal static class StandingPoliciesShape
         var within = keys.Defaulted("lower-within", Written.Duration, usual.LowerWithin, "What comes down in wind takes no longer.", "10 min");
         var from = keys.Defaulted("from-height", Written.Length, usual.FromHeight, "Lower things are not judged.", "0.5 m");
         var angle = keys.Defaulted("tip-angle", Written.Angle, usual.TipAngle, "What tips earlier does not stand.", "10 deg");
+        var swing = keys.Defaulted("cloth-swing", Written.Angle, usual.ClothSwing, "A cloth that hangs in the open comes down before wind swings it further out.", "15 deg");
         var push = Percent(keys, "push", usual.Push, "Of people and barrows indoors, of the weight.");
         var pushMost = keys.Defaulted("push-most", Written.As(Quantities.Force), usual.PushMost, "That push is no larger.", "250 N");
         var pushHeight = keys.Defaulted("push-height", Written.Length, usual.PushHeight, "It pushes at the top, but no higher.", "1.5 m");
@@ -32,6 +33,7 @@ internal static class StandingPoliciesShape
             LowerWithin = within(row),
             FromHeight = from(row),
             TipAngle = angle(row),
+            ClothSwing = swing(row),
             Push = push(row).Percent,
             PushMost = pushMost(row),
             PushHeight = pushHeight(row),

@@ -16,7 +16,8 @@ internal static class RiggingShape
         var gear = keys.Any("gear", Written.List(Written.Counted), "What is between truss and point besides the hoist: slings, steels, shackles.");
         var bodyUp = keys.Defaulted("body", Written.OneOf("body", "where a hoist's body is", ("up", true), ("down", false)), false, "Whether the hoist's body hangs at the point or at the truss.", "down");
         var group = keys.Defaulted("group", Written.Name, "", "What it is controlled with.", "not said");
-        return row => new Pick(along(row), hoist(row), point(row), gear(row), row.At) { BodyUp = bodyUp(row), Group = group(row) };
+        var hitch = keys.Open("hitch", SlingHitchShape.It, "How its slings are laid; without it as the company says, choked.");
+        return row => new Pick(along(row), hoist(row), point(row), gear(row), row.At) { BodyUp = bodyUp(row), Group = group(row), Hitch = hitch(row) };
     });
 
     private static readonly RecordShape<HungTruss> Truss = new("hung-truss", "A straight truss on hoists.", keys =>
@@ -30,12 +31,18 @@ internal static class RiggingShape
         var below = keys.Open("people-below", Written.OneOf("people-below", "who is below", ("never", PeopleBelow.Never), ("at rest", PeopleBelow.AtRest), ("moving", PeopleBelow.Moving)), "Who is below it, and when; without it people are, at rest.");
         var stop = keys.Open("group-stop", Written.YesNo, "Whether load cells stop all its hoists together.");
         var shape = keys.Defaulted("shape", Written.OneOf("truss-shape", "the shape of a truss", ("straight", ""), ("corner", "corner"), ("grid", "grid"), ("curved", "curved"), ("ground support", "ground support")), "", "Anything but a straight one is for its engineer.", "straight");
+        var secondary = keys.Open("secondary", Written.Text, "What holds it when a hoist or a sling lets go: steels, how many, where to.");
+        var peopleOn = keys.Open("people-on", Written.YesNo, "Whether somebody climbs it, stands on it or is lifted by it: that is for an engineer.");
+        var joined = keys.Open("joined-to", Written.Text, "What else it is joined to, another truss or a structure: that is for an engineer.");
         return row => new HungTruss(row.Name, item(row), length(row), place(row), trim(row), picks(row), row.At)
         {
             RunsUpstage = runs(row),
             Below = below(row),
             HasGroupStop = stop(row),
             Shape = shape(row),
+            Secondary = secondary(row),
+            HasPeopleOn = peopleOn(row),
+            JoinedTo = joined(row),
         };
     });
 
@@ -44,8 +51,9 @@ internal static class RiggingShape
         var points = keys.Needed("points", Written.List(Written.Name), "The venue's points, two or three.");
         var legs = keys.Any("legs", Written.List(Written.Length), "How long each leg is made, in the order of the points.");
         var drop = keys.Open("drop", Written.Length, "How far under the lowest point its hook hangs, where legs are worked out.");
-        var gear = keys.Any("gear", Written.List(Written.Counted), "What each leg is made of.");
-        return row => new Bridle(row.Name, points(row), legs(row), row.At) { Drop = drop(row), Gear = gear(row) };
+        var gear = keys.Any("gear", Written.List(Written.Counted), "What each leg is made of; left out where that is chosen from the stock.");
+        var hitch = keys.Open("hitch", SlingHitchShape.It, "How the slings of its legs are laid; without it as the company says, choked.");
+        return row => new Bridle(row.Name, points(row), legs(row), row.At) { Drop = drop(row), Gear = gear(row), Hitch = hitch(row) };
     });
 
     private static readonly RecordShape<TrussLoad> Load = new("truss-load", "What a truss carries that is written nowhere else.", keys =>
@@ -58,7 +66,17 @@ internal static class RiggingShape
         var along = keys.Open("along", Written.Length, "Where, from the end that picks are measured from; of a spread load, where it begins. Without it spread over the whole truss.");
         var to = keys.Open("to", Written.Length, "Where a spread load ends.");
         var offset = keys.Open("offset", Written.As(Lengths.Signed), "From the centre line of the truss: towards the audience, or towards stage right of one that runs upstage; negative the other way.");
-        return row => new TrussLoad(truss(row), what(row), item(row), count(row), weight(row), along(row), to(row), offset(row), row.At);
+        var secondary = keys.Open("secondary", Written.Text, "What holds it when its fixing lets go, where nothing of its kind in the stock does; none where nothing does.");
+        var area = keys.Open("wind-area", Written.As(Quantities.Area), "What the wind sees of it where it hangs in the open: of a cloth width times height, of a loom nothing.");
+        return row => new TrussLoad(truss(row), what(row), item(row), count(row), weight(row), along(row), to(row), offset(row), row.At) { Secondary = secondary(row), WindArea = area(row) };
+    });
+
+    private static readonly RecordShape<Structure> Structure = new("structure", "Something that is put up and is for its engineer.", keys =>
+    {
+        var kind = keys.Needed("kind", Written.OneOf("structure-kind", "what is put up", ("guyed tower", "a guyed tower"), ("mast", "a mast"), ("roof", "a roof on legs"), ("scaffold", "a scaffold"), ("truss stand", "truss on a stand")), "What it is.");
+        var joined = keys.Open("joined-to", Written.Text, "What it is joined to.");
+        var people = keys.Open("people-on", Written.YesNo, "Whether somebody climbs it or stands on it.");
+        return row => new Structure(row.Name, kind(row), joined(row), people(row), row.At);
     });
 
     public static readonly RecordShape<Rigging> It = new("rigging", "What hangs.", keys =>
@@ -66,6 +84,9 @@ internal static class RiggingShape
         var trusses = keys.Any("trusses", Written.Things(Truss), "By name.");
         var bridles = keys.Any("bridles", Written.Things(Bridle), "By name.");
         var dressing = keys.Any("loads", Written.Table(Load), "What trusses carry besides fixtures and what else is written elsewhere.");
-        return row => new Rigging(trusses(row), bridles(row), dressing(row));
+        var structures = keys.Any("structures", Written.Things(Structure), "What else is put up and is for its engineer, by name: towers, masts, roofs, scaffolds.");
+        var rigIn = keys.Open("rig-in", Written.Text, "Day and hours in which it is rigged, for the venue.");
+        var rigOut = keys.Open("rig-out", Written.Text, "Day and hours in which it comes out, for the venue.");
+        return row => new Rigging(trusses(row), bridles(row), dressing(row)) { Structures = structures(row), RigIn = rigIn(row), RigOut = rigOut(row) };
     });
 }

@@ -87,12 +87,14 @@ internal static class RiggingKindShapes
                 ("shackle", LiftingKind.Shackle),
                 ("clamp", LiftingKind.Clamp),
                 ("bond", LiftingKind.Bond),
+                ("eye", LiftingKind.Eye),
                 ("spreader", LiftingKind.Spreader)),
             "What it is.");
         var rating = keys.Asked("rating", Load, "Pulled straight.");
         var length = keys.Open("length", Written.Length, "Made up.");
         var stretch = keys.Open("stretch", Written.Percentage, "By how much at its rating.");
+        var step = keys.Open("step", Written.Length, "In steps of how much it is made shorter: a chain by its links.");
         var breaks = keys.Optional("breaks-at", Written.Between("breaks-at", 2, 20), "How many times its rating.");
-        return row => new LiftingGear(made(row), rating(row)) { Length = length(row), Stretch = stretch(row), BreaksAt = breaks(row) is > 0 and var times ? times : null };
+        return row => new LiftingGear(made(row), rating(row)) { Length = length(row), Stretch = stretch(row), Step = step(row), BreaksAt = breaks(row) is > 0 and var times ? times : null };
     });
 }

@@ -18,7 +18,7 @@ internal static class StabilityShape
         "foot-kind", "what a thing stands on", ("firm", FootKind.Firm), ("levelling", FootKind.Levelling), ("castors", FootKind.Castors));
 
     private static readonly Shape<WindShape> Shapes = Written.OneOf(
-        "wind-shape", "what a thing is to the wind", ("box", WindShape.Box), ("sheet", WindShape.Sheet), ("lattice", WindShape.Lattice));
+        "wind-shape", "what a thing is to the wind", ("box", WindShape.Box), ("sheet", WindShape.Sheet), ("wall", WindShape.Wall), ("lattice", WindShape.Lattice));
 
     public static readonly RecordShape<Stability> It = new("standing", "How it stands, and what the wind does to it.", keys =>
     {

@@ -12,6 +12,8 @@ internal static class HallShape
         var floor = keys.Defaulted("floor", Written.Text, "", "What it is made of.", "not said");
         var seats = keys.Defaulted("seats", Written.Text, "", "Who sits how.", "not said");
         var openAir = keys.Open("open-air", Written.YesNo, "Whether wind gets at what stands there, also under a roof without walls.");
-        return row => new Hall(clearHeight(row), floor(row), seats(row)) { IsOpenAir = openAir(row) };
+        var snow = keys.Open("snow", Written.YesNo, "Whether snow may lie on its roof while something hangs there.");
+        var ponding = keys.Open("ponding", Written.YesNo, "Whether rain may stand on its roof: a flat one, a tent.");
+        return row => new Hall(clearHeight(row), floor(row), seats(row)) { IsOpenAir = openAir(row), HasSnow = snow(row), HasPonding = ponding(row) };
     });
 }

@@ -17,6 +17,7 @@ internal static class RoofPointShape
         var along = keys.Open("along", Written.Length, "How far along that beam.");
         var moving = keys.Defaulted("limit-for", Written.OneOf("limit-for", "what a limit is for", ("rest", false), ("moving", true)), false, "Whether its limit is for what hangs at rest, or for what moves, with the dynamic factor.", "rest");
         var stiffness = keys.Open("stiffness", Written.As(Quantities.Stiffness), "How far it gives; without it it is taken as stiff.");
+        var snag = keys.Open("snag", Written.As(Quantities.Load), "What it bears once when a load catches and its hoist pulls on; without it no more than its limit.");
         var rated = keys.Open("rated-by", Written.Text, "Who rated it, and when.");
         return row => new RoofPoint(row.Name, place(row), height(row), limit(row), row.At)
         {
@@ -25,6 +26,7 @@ internal static class RoofPointShape
             Along = along(row),
             IsForMoving = moving(row),
             Stiffness = stiffness(row),
+            Snag = snag(row),
             RatedBy = rated(row),
         };
     });

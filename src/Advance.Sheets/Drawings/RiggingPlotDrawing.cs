@@ -28,7 +28,9 @@ internal static class RiggingPlotDrawing
                 new Layer("trusses", [.. trusses.Select(truss => TrussOf(truss, speech))]),
                 new Layer("hangs", [.. hangs.Select(hang => HangOf(hang, speech))]),
                 new Layer("bridles", [.. Legs(plan)]) { KeepsLabelsOff = true },
+                new Layer("unused", [.. Unused(plan)]),
                 new Layer("points", symbols),
+                new Layer("datum", [.. Datum()]),
             ]);
     }
 
@@ -70,6 +72,26 @@ internal static class RiggingPlotDrawing
         var along = truss.Placed.Truss.Length.Is(out var length) ? length.Meters : 1;
         var across = truss.Placed.Kind?.Truss?.Width is { IsKnown: true } width ? width.Value.Meters : Usual;
         return truss.Placed.Truss.RunsUpstage ? new Footprint(across, along) : new Footprint(along, across);
+    }
+
+    // The venue's other points, so that nobody looks for them in the list.
+    private static IEnumerable<Symbol> Unused(Plan plan) =>
+        from point in plan.Rigging.Unused
+        where point.Spot is not null
+        select new Symbol((Domain.Figures.Address.Of("rigging") / "unused" / point.Point.Name).Text, [new Rectangle(PlotScale.At(point.Spot!.Value), PlotScale.Mm(2 * PointHalf), PlotScale.Mm(2 * PointHalf)) { Fill = Fill.White, Pen = Pen.Thin }])
+        {
+            Label = new Label([new LabelLine(point.Point.Name, TextStyle.Quiet)]),
+        };
+
+    // Where x and y are measured from, and which way.
+    private static IEnumerable<Shape> Datum()
+    {
+        const double Arm = 0.7;
+        yield return new Circle(PlotScale.At(0, 0), PlotScale.Mm(0.06)) { Fill = Fill.Black };
+        yield return new Line(PlotScale.At(0, 0), PlotScale.At(Arm, 0)) { Pen = Pen.Normal };
+        yield return new Line(PlotScale.At(0, 0), PlotScale.At(0, Arm)) { Pen = Pen.Normal };
+        yield return new Lettering(PlotScale.At(Arm - 0.1, 0.15), "x", TextStyle.Quiet) { Anchor = Anchor.Left };
+        yield return new Lettering(PlotScale.At(0.1, Arm), "y", TextStyle.Quiet) { Anchor = Anchor.Left };
     }
 
     // A cross in a square, with the picks that hang straight under it.

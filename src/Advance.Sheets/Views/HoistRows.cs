@@ -104,13 +104,15 @@ internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech
     private string Notes(PickPlan pick)
     {
         var placed = pick.Placed;
-        var gear = string.Join(", ", placed.Gear.GroupBy(piece => piece.Kind?.Name ?? piece.Item, StringComparer.Ordinal).Select(group => group.Count() > 1 ? $"{group.Count()} × {group.Key}" : group.Key));
+        var unrated = placed.Gear.Where(piece => piece.Kind?.Lifting is null).ToList();
+        var gear = unrated.Count > 0 ? $"{GearWords.Of(unrated, null)}, of which no rating is known" : "";
+        var drop = placed.Drop.Count > 0 ? $"above the hoist: {GearWords.Of(placed.Drop, placed.DropMade)}" : "";
         var hoist = placed.Hoist?.Kind?.Hoist;
         var speed = hoist?.Speed is { IsKnown: true } fast ? string.Create(CultureInfo.InvariantCulture, $"{(rigging.IsMetric ? fast.Value.MetersPerMinutes : fast.Value.FeetPerMinute):0.#} {(rigging.IsMetric ? "m" : "ft")}/min") : "";
         var limiter = hoist?.Limiter is { IsKnown: true } slips ? $"limiter slips at {speech.Say(slips.Value)} of what it lifts" : "";
         var (rest, moving) = (CaseOf(pick.AtRestCase), CaseOf(pick.MovingCase));
         var cases = rest.Length == 0 ? "" : rest == moving ? $"most: {rest}" : $"most at rest: {rest}; moving: {moving}";
         var group = placed.Pick.Group.Length > 0 ? $"control {placed.Pick.Group}" : "";
-        return string.Join(" · ", new[] { cases, gear, speed, limiter, group }.Where(part => part.Length > 0));
+        return string.Join(" · ", new[] { cases, gear, drop, speed, limiter, group }.Where(part => part.Length > 0));
     }
 }

@@ -42,9 +42,40 @@ public sealed record HoistTableView(IReadOnlyList<HoistTableView.Truss> Trusses,
         /// <summary>Whether a load is off its centre line.</summary>
         public bool HasOffset { get; init; }
 
+        /// <summary>What is between it and the roof besides hoists.</summary>
+        public IReadOnlyList<Part> Parts { get; init; } = [];
+
+        /// <summary>Of the bridles that it hangs on.</summary>
+        public IReadOnlyList<Leg> Legs { get; init; } = [];
+
+        /// <summary>Whether the length of its shackles is not known, so that legs count none.</summary>
+        public bool HasBareLegs { get; init; }
+
         /// <summary>What the tolerance does not count, as no limit is known of it; empty where it counts all.</summary>
         public string NotCounted { get; init; } = "";
     }
+
+    /// <summary>A sling, steel or shackle; of several alike the one that is used most.</summary>
+    /// <param name="What">Its kind.</param>
+    /// <param name="At">On which picks or legs.</param>
+    /// <param name="Laid">Choked, straight, in a basket.</param>
+    /// <param name="When">At rest over people, or moving.</param>
+    /// <param name="Carries">Then.</param>
+    /// <param name="May">Then.</param>
+    /// <param name="Share">In per cent.</param>
+    /// <param name="Breaks">How many times that would break it.</param>
+    public sealed record Part(Cell What, Cell At, Cell Laid, Cell When, Cell Carries, Cell May, Cell Share, Cell Breaks);
+
+    /// <summary>A leg of a bridle.</summary>
+    /// <param name="Bridle">Its name.</param>
+    /// <param name="To">The venue's point.</param>
+    /// <param name="Of">What it is made of.</param>
+    /// <param name="Length">As made.</param>
+    /// <param name="Wanted">As it would have to be; blank where it was written.</param>
+    /// <param name="FromLevel">Degrees.</param>
+    /// <param name="Pull">Moving.</param>
+    /// <param name="Hook">How high the hook of the bridle hangs above the floor.</param>
+    public sealed record Leg(Cell Bridle, Cell To, Cell Of, Cell Length, Cell Wanted, Cell FromLevel, Cell Pull, Cell Hook);
 
     /// <summary>Something that it carries.</summary>
     public sealed record Load(Cell What, Cell Mass, Cell How, Cell From, Cell To, Cell Offset);

@@ -15,6 +15,7 @@ internal sealed class HoistTableViews
     private readonly Cells cells;
     private readonly RiggingCells rigging;
     private readonly HoistRows rows;
+    private readonly PartRows parts;
 
     private HoistTableViews(Plan plan)
     {
@@ -23,6 +24,7 @@ internal sealed class HoistTableViews
         cells = new Cells(plan);
         rigging = new RiggingCells(plan, cells);
         rows = new HoistRows(cells, rigging, speech);
+        parts = new PartRows(plan, rigging);
     }
 
     /// <summary>Null where nothing hangs.</summary>
@@ -59,6 +61,9 @@ internal sealed class HoistTableViews
             Over = over,
             Again = speech.Say(plan.Brief.Company.Policies.Rigging.LevelEvery),
             Shares = truss.Picks.Count > 2,
+            Parts = [.. parts.Of(truss)],
+            Legs = [.. parts.LegsOf(truss)],
+            HasBareLegs = parts.CountsNoShackles(truss),
             HasOffset = truss.Loads.Any(load => load.Offset != 0),
             NotCounted = string.Join(", ", truss.Picks.Where(pick => !IsCounted(pick)).Select(pick => pick.Name)),
         };
@@ -69,7 +74,9 @@ internal sealed class HoistTableViews
     // A hoist whose rating or whose point's limit nobody knows sets no bound on how uneven it may be.
     private bool IsCounted(PickPlan pick) =>
         (pick.Placed.Hoist is null || pick.Rating.Value is not null)
-        && plan.Rigging.Points.Any(point => point.Limit.Value is not null && point.Hangs.Contains(pick.Name, StringComparer.Ordinal));
+        && (plan.Rigging.Bridles.FirstOrDefault(bridle => bridle.On.Contains(pick)) is { } bridle
+            ? bridle.Legs.Count > 0 && bridle.Legs.All(leg => plan.Rigging.Points.Any(point => point.Limit.Value is not null && string.Equals(point.Point.Name, leg.Point, StringComparison.OrdinalIgnoreCase)))
+            : plan.Rigging.Points.Any(point => point.Limit.Value is not null && point.Hangs.Contains(pick.Name, StringComparer.Ordinal)));
 
     private IEnumerable<PairView> Facts(TrussPlan truss)
     {
@@ -83,6 +90,8 @@ internal sealed class HoistTableViews
         yield return new PairView("Centre of gravity", Centre(truss));
         yield return new PairView("People below", Cell.Of(BelowWords(written)) with { Tbc = written.Below?.Doubt is { } doubt ? cells.Note(doubt) : null });
         yield return new PairView("Reckoned uneven", Uneven(truss));
+        yield return new PairView("Dynamic factor", Cell.Of(Numbers.Plain(plan.Brief.Company.Policies.Rigging.DynamicFactor, 2)));
+        yield return new PairView("Secondary", written.Secondary is { } held ? cells.Of(held) : Cell.Of("not said"));
         yield return new PairView("Group stop", written.HasGroupStop is { } stop ? cells.Of(stop) : Cell.Of("not said"));
     }
 
@@ -138,6 +147,11 @@ internal sealed class HoistTableViews
         yield return new($"Hogging, {rigging.MomentUnit}", rigging.Moment(truss.Hogging.Worst), rigging.Moment(truss.Hogging.Allowed), Share(truss.Hogging), rigging.Said(truss.Hogging.Case));
         yield return new($"Shear, {rigging.ForceUnit}", rigging.Shear(truss.Shear.Worst), rigging.Shear(truss.Shear.Allowed), RiggingCells.Share(truss.Shear.Worst, truss.Shear.Allowed, Newtons), rigging.Said(truss.Shear.Case));
         yield return new("Both together", Cell.Blank, Cell.Blank, RiggingCells.Share(truss.Together.Value, truss.Together.RestsOn), truss.Together.Value is null ? "" : "moment and shear in one place");
+        if (truss.Sag.Value is { } sag)
+        {
+            yield return new($"Sags, {rigging.SmallUnit}", rigging.Small(sag.Meters) with { Tbc = truss.Sag.RestsOn.Any ? "" : null }, truss.Span is { } span ? rigging.Small(span.Meters / 200) : Cell.Blank, Cell.Blank, "level; L/200 is where it is worth a note");
+        }
+
         yield return new("However uneven", Cell.Blank, Cell.Blank, RiggingCells.Share(truss.BoundUse?.Share, truss.RestsOn), UseWords(truss, truss.BoundUse));
         if (truss.Picks.Count > 1)
         {

@@ -37,6 +37,18 @@ public sealed record PointLoadsView(
     /// <summary>Whether something is pulled sideways.</summary>
     public required bool HasSideways { get; init; }
 
+    /// <summary>Each truss with its hoists, so that the letter stands alone.</summary>
+    public required IReadOnlyList<Hung> Trusses { get; init; }
+
+    /// <summary>What the wind does to what hangs in the open, in words; empty for nothing.</summary>
+    public required IReadOnlyList<Cell> Wind { get; init; }
+
+    /// <summary>The stage that the points are drawn over; empty for none.</summary>
+    public required string Stage { get; init; }
+
+    /// <summary>Whether the points can be drawn.</summary>
+    public required bool IsDrawn { get; init; }
+
     /// <summary>Picks that hang on nothing that the venue has told of; empty where all do.</summary>
     public required string Nowhere { get; init; }
 
@@ -57,9 +69,6 @@ public sealed record PointLoadsView(
         /// <summary>On it.</summary>
         public Cell Hangs { get; init; } = Cell.Blank;
 
-        /// <summary>Kinds of its hoists.</summary>
-        public Cell Hoists { get; init; } = Cell.Blank;
-
         /// <summary>Straight down, at rest.</summary>
         public Cell AtRest { get; init; } = Cell.Blank;
 
@@ -71,6 +80,9 @@ public sealed record PointLoadsView(
 
         /// <summary>The same in kN.</summary>
         public Cell MovingWeight { get; init; } = Cell.Blank;
+
+        /// <summary>Straight down, when a load catches.</summary>
+        public Cell Snag { get; init; } = Cell.Blank;
 
         /// <summary>At rest.</summary>
         public Cell Sideways { get; init; } = Cell.Blank;
@@ -88,6 +100,16 @@ public sealed record PointLoadsView(
         public Cell Share { get; init; } = Cell.Blank;
     }
 
+    /// <summary>A truss.</summary>
+    /// <param name="Name">On paper.</param>
+    /// <param name="What">Made of, how long.</param>
+    /// <param name="Trim">Of its lower chord above the floor.</param>
+    /// <param name="Weight">All that hangs.</param>
+    /// <param name="Hoists">Kinds, how many, how fast, body up or down, what they lift and hold over people.</param>
+    /// <param name="Below">Who is below.</param>
+    /// <param name="Secondary">What holds it when a hoist lets go.</param>
+    public sealed record Hung(Cell Name, Cell What, Cell Trim, Cell Weight, Cell Hoists, Cell Below, Cell Secondary);
+
     /// <summary>A beam.</summary>
-    public sealed record Beam(Cell Name, Cell Carries, Cell Moment, Cell MomentAllowed, Cell MomentShare, Cell Shear, Cell ShearAllowed, Cell ShearShare);
+    public sealed record Beam(Cell Name, Cell Carries, Cell All, Cell Moment, Cell MomentAllowed, Cell MomentShare, Cell Shear, Cell ShearAllowed, Cell ShearShare);
 }

@@ -38,6 +38,10 @@ internal sealed class PointLoadsViews
             FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "rigging") && (FindingViews.IsAt(finding, "rigging/point") || FindingViews.IsAt(finding, "rigging/beam") || FindingViews.IsAt(finding, "rigging/bridle") || FindingViews.IsAt(finding, "rigging/roof"))),
             Cells.Head(hung.Hangs.Aggregate(hung.Trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn)), (sum, hang) => sum.With(hang.RestsOn))))
         {
+            Trusses = [.. hung.Trusses.Select(new HungRows(plan, cells, rigging).Of)],
+            Wind = [.. plan.Standing.Cloths.Select(WindOf)],
+            Stage = plan.Stage.Stages.Count > 0 ? plan.Stage.Stages[0].Name : "",
+            IsDrawn = Drawings.RiggingPlotDrawing.Draw(plan, null) is not null,
             Mass = cells.MassUnit,
             Length = cells.LengthUnit,
             Moment = rigging.MomentUnit,
@@ -66,6 +70,10 @@ internal sealed class PointLoadsViews
         yield return new PairView("Hall", Cell.Of(string.Join(", ", new[] { venue.Name, venue.Address }.Where(part => part.Length > 0))));
         var rigger = gig.People.FirstOrDefault(person => person.Does.Contains("rigg", StringComparison.OrdinalIgnoreCase));
         yield return new PairView("Competent rigger", Cell.Of(rigger?.Name ?? "not named yet"));
+        foreach (var hours in RigHours.Of(plan, cells))
+        {
+            yield return hours;
+        }
     }
 
     private IEnumerable<PairView> Basis()
@@ -98,9 +106,19 @@ internal sealed class PointLoadsViews
         return string.Join(", ", [.. parts, .. mixed > 0 ? new[] { $"{mixed} a sum of several or unknown" } : []]) + "; hoists, chain and gear are in what a point carries.";
     }
 
+    private Cell WindOf(ClothPlan cloth)
+    {
+        var doubts = cloth.Push.RestsOn.With(cloth.Limit.RestsOn);
+        var words = cloth.Push.Value is null || cloth.Limit.Value is null
+            ? $"{cloth.What} on {cloth.On}: what wind does to it cannot be worked out, as nobody says what wind sees of it or how strong it is."
+            : $"{cloth.What} on {cloth.On}: wind pushes it sideways with {rigging.Shear(cloth.Push).Text} {rigging.ForceUnit} in the most wind that it hangs in; it is down before a gust of {cells.WithUnit(cloth.Limit).Text}. That push is in no row here.";
+        return Cell.Of(words) with { Tbc = cells.NoteOf(doubts) };
+    }
+
     private PointLoadsView.Beam BeamOf(BeamPlan beam) => new(
         Cell.Of(beam.Beam.Name) with { Strong = true },
         Cell.Of(string.Join(", ", plan.Rigging.Points.Where(point => point.Point.Beam is { IsKnown: true } on && Same(on.Value, beam.Beam.Name)).Select(point => point.Point.Name).Concat(beam.Beam.Others.Select(other => other.What)))),
+        rigging.Mass(beam.All) with { Strong = true },
         rigging.Moment(beam.Moment) with { Strong = true },
         rigging.Moment(beam.MomentAllowed),
         RiggingCells.Share(beam.Moment, beam.MomentAllowed, moment => moment.NewtonMeters),
@@ -128,7 +146,7 @@ internal sealed class PointLoadsViews
     private IEnumerable<string> Assumed()
     {
         yield return "Each point is taken to bear straight down; sideways only what stands in its column.";
-        yield return "Loads are at rest or moved by hoists at the speeds of the hoist table; no wind, no people, no snagged load, no emergency stop harder than the dynamic factor.";
+        yield return "Loads are at rest or moved by hoists at the speeds of the hoist table; no wind, no people, no emergency stop harder than the dynamic factor. If it catches: one load on the point catches and its hoist pulls until its limiter slips, all else at rest.";
         yield return plan.Rigging.Points.Any(point => point.Point.Stiffness is not null)
             ? "Points give as the venue has told; those of which it has told nothing are taken as stiff."
             : "Points are taken as stiff; where they give differently, hoists share differently.";

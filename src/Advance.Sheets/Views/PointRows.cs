@@ -30,13 +30,13 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
             Y = PlaceOf(point, spot => spot.Y),
             Height = rigging.Length(written.Height),
             Hangs = Cell.Of(string.Join(", ", point.Hangs)),
-            Hoists = Cell.Of(HoistsOn(point)),
             AtRest = rigging.Mass(point.AtRest) with { Strong = true },
             AtRestWeight = rigging.Weight(point.AtRest),
             Moving = rigging.Mass(point.Moving),
             MovingWeight = rigging.Weight(point.Moving),
+            Snag = point.Snag is { } caught ? rigging.Mass(caught, caught.AtMost(point.Point.Snag is { } once ? Figure.From(once) : point.Limit)) : Cell.Blank,
             Sideways = point.Sideways is { Value.Kilograms: 0, RestsOn.Any: false } ? Cell.Blank : SidewaysOf(point),
-            Bearing = point.Bearing is { } bearing ? Degrees(bearing) : Cell.Blank,
+            Bearing = point.Bearing is { } bearing ? Degrees(bearing) with { Tbc = point.Sideways.RestsOn.Any ? "" : null } : Cell.Blank,
             Limit = rigging.Mass(point.Limit),
             RatedFor = RatedFor(point),
             Share = RiggingCells.Share(point.Counts, point.Limit),
@@ -46,12 +46,14 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
     // A leg pulls along itself; what it pulls straight down and sideways are parts of that.
     private PointLoadsView.Point LegOf(BridlePlan bridle, BridleLegPlan leg) => new(Cell.Of($"leg of {bridle.Name}"), IsLeg: true)
     {
-        Hangs = Cell.Of(string.Create(CultureInfo.InvariantCulture, $"{LengthOf(leg.Length)} long, {leg.FromHorizontal:0.#}° from level{(leg.IsSlack ? ", slack" : "")}; pulls {rigging.Mass(leg.Pull).Text} {cells.MassUnit} moving")),
+        Hangs = Cell.Of(string.Create(CultureInfo.InvariantCulture, $"{LengthOf(leg.Length)} long{MadeOf(leg)}, {leg.FromHorizontal:0.#}° from level{(leg.IsSlack ? ", slack" : "")}; pulls {rigging.Mass(leg.Pull).Text} {cells.MassUnit} moving")) with { Tbc = bridle.Placed.RestsOn.With(leg.Pull.RestsOn).Any ? "" : null },
         AtRest = rigging.Mass(leg.Down),
         AtRestWeight = rigging.Weight(leg.Down),
         Sideways = rigging.Mass(leg.Sideways),
-        Bearing = Degrees(((Math.Atan2(leg.TowardsX, leg.TowardsY) * 180 / Math.PI) + 360) % 360),
+        Bearing = Degrees(((Math.Atan2(leg.TowardsX, leg.TowardsY) * 180 / Math.PI) + 360) % 360) with { Tbc = bridle.Placed.RestsOn.Any ? "" : null },
     };
+
+    private static string MadeOf(BridleLegPlan leg) => leg.Placed.Gear.Count > 0 ? $" ({GearWords.Of(leg.Placed.Gear, leg.Placed.Made)})" : "";
 
     private Cell SidewaysOf(PointPlan point) => point.Point.Sideways is { } given
         ? rigging.Mass(point.Sideways, point.Sideways.AtMost(Figure.From(given)))
@@ -61,15 +63,6 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
     {
         var cell = rigging.Length(point.Spot is { } spot ? of(spot) : null);
         return cell with { Tbc = point.Point.Place.Doubt is null ? null : "" };
-    }
-
-    private string HoistsOn(PointPlan point)
-    {
-        var bridles = plan.Rigging.Bridles.Where(bridle => bridle.Bridle.Points.Any(name => Same(name, point.Point.Name))).Select(bridle => bridle.Name).Append(point.Point.Name).ToList();
-        return string.Join(", ", plan.Rigging.Picks
-            .Where(pick => pick.Placed.Pick.Point.Is(out var on) && bridles.Exists(name => Same(name, on)))
-            .Select(pick => pick.Placed.Hoist is { } hoist ? $"{hoist.Kind?.Name ?? hoist.Item}, body {(pick.Placed.Pick.BodyUp ? "up" : "down")}" : "dead")
-            .Distinct(StringComparer.Ordinal));
     }
 
     private Cell RatedFor(PointPlan point)

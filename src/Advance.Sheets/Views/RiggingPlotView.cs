@@ -9,4 +9,7 @@ public sealed record RiggingPlotView(string Stage, string NotDrawn, bool HasBrid
 {
     /// <summary>Whether loudspeakers are flown.</summary>
     public bool HasHangs { get; init; }
+
+    /// <summary>Whether the venue has points that nothing hangs on.</summary>
+    public bool HasUnused { get; init; }
 }

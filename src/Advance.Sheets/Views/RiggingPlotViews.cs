@@ -20,6 +20,7 @@ internal static class RiggingPlotViews
             Cells.Head(trusses.Aggregate(hangs.Aggregate(Doubts.None, (sum, hang) => sum.With(hang.RestsOn).With(hang.Stack.RestsOn)), (sum, truss) => sum.With(truss.RestsOn).With(truss.Placed.Trim.RestsOn).With(Doubts.Of(truss.Placed.Truss.Place.Doubt)).With(Doubts.Of(truss.Placed.Truss.Length.Doubt)))))
         {
             HasHangs = hangs.Count > 0,
+            HasUnused = plan.Rigging.Unused.Any(point => point.Spot is not null),
         };
     }
 }

@@ -59,6 +59,11 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
             yield return new PairView("Lacks in that wind", lacks.Value is { Kilograms: <= 0 } ? Cell.Of("nothing") with { Tbc = cells.NoteOf(lacks.RestsOn) } : Lacking(lacks));
         }
 
+        if (item.Twist is { } twist)
+        {
+            yield return new PairView("Wind twists it with", cells.WithUnit(twist));
+        }
+
         foreach (var body in item.Interfaces)
         {
             yield return new PairView(body.Name[(item.Name.Length + 1)..], body.IsLoose ? new Cell("stands loose") { Strong = true } : Cell.Of(Joint(body)));

@@ -36,18 +36,18 @@ internal sealed class StabilityViews
     private bool IsInWind => standing.Site.IsOpenAir == true;
 
     /// <summary>Null where nothing stands that could fall.</summary>
-    public static StabilityView? Of(Plan plan) => plan.Standing.Items.Count == 0 && plan.Standing.Site.Wind is null ? null : new StabilityViews(plan).View();
+    public static StabilityView? Of(Plan plan) => plan.Standing.Items.Count == 0 && plan.Standing.Cloths.Count == 0 && plan.Standing.Site.Wind is null ? null : new StabilityViews(plan).View();
 
     private StabilityView View()
     {
         var lowered = standing.Site.Wind?.Lowered ?? [];
-        var ready = standing.Items.Select(item => item.Prepare).Concat(lowered.Select(row => Ready(row.From))).OfType<Figure<Speed>>().Where(figure => figure.Value is not null).MinBy(figure => figure.Value!.Value);
-        var act = standing.Items.Select(item => item.Act).Concat(lowered.Where(row => row.From is not null).Select(row => Figure.From(row.From!.Value))).OfType<Figure<Speed>>().Where(figure => figure.Value is not null).MinBy(figure => figure.Value!.Value);
+        var ready = standing.Items.Select(item => item.Prepare).Concat(standing.Cloths.Select(cloth => cloth.Prepare)).Concat(lowered.Select(row => Ready(row.From))).OfType<Figure<Speed>>().Where(figure => figure.Value is not null).MinBy(figure => figure.Value!.Value);
+        var act = standing.Items.Select(item => item.Act).Concat(standing.Cloths.Select(cloth => cloth.Act)).Concat(lowered.Where(row => row.From is not null).Select(row => Figure.From(row.From!.Value))).OfType<Figure<Speed>>().Where(figure => figure.Value is not null).MinBy(figure => figure.Value!.Value);
         return new StabilityView(
             [.. facts.Site()],
             IsInWind,
             FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "stack") || finding.Rule == Engineer),
-            [.. standing.Items.Where(item => item.Limit is not null).OrderBy(item => item.Limit!.Value?.MetersPerSecond ?? 0).ThenBy(item => item.Address).Select(LevelOf).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(level => level.Name.Text)) })],
+            [.. standing.Items.Where(item => item.Limit is not null).OrderBy(item => item.Limit!.Value?.MetersPerSecond ?? 0).ThenBy(item => item.Address).Select(LevelOf).Concat(standing.Cloths.Select(LevelOf)).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(level => level.Name.Text)) })],
             [.. lowered.OrderBy(row => row.From is { IsKnown: true } from ? from.Value.MetersPerSecond : 0).Select(ClothOf)],
             [.. standing.Items.Select(ItemOf).GroupBy(Key).Select(alike => alike.First() with { Name = Together(alike.Select(item => item.Name)).Text })])
         {
@@ -87,6 +87,18 @@ internal sealed class StabilityViews
         Cell.Of(item.LimitFrom),
         Gust(item.Forecast!),
         standing.Site.Wind?.Lowered.FirstOrDefault(row => row.What == item.Name || row.What == item.WrittenName) is { } row ? cells.Amount(Figure.From(row.Takes), time => time.Minutes, 0) : Cell.Blank);
+
+    private StabilityView.Level LevelOf(ClothPlan cloth) => new(
+        Cell.Of($"{cloth.What} on {cloth.On}") with { Strong = true },
+        Gust(cloth.Prepare),
+        Gust(cloth.Act) with { Strong = true },
+        Gust(cloth.Limit) is var limit && cloth.Lowered?.From is null && cloth.Gust.AtMost(cloth.Limit) == Domain.Figures.Verdict.Fails ? limit with { Verdict = Verdict.Fails } : limit,
+        Cell.Of(cloth.Lowered?.From is null ? ClothWords(cloth) : "must be down, as written") with { Tbc = cloth.Push.RestsOn.Any ? "" : null },
+        Gust(cloth.Forecast),
+        cloth.Lowered is { } row ? cells.Amount(Figure.From(row.Takes), time => time.Minutes, 0) : Cell.Blank);
+
+    private static string ClothWords(ClothPlan cloth) => cloth.Limit.Value is null ? "what wind sees of it is not known"
+        : string.Create(CultureInfo.InvariantCulture, $"swings out too far; pushed with {cloth.Push.Value?.Newtons ?? 0:0} N");
 
     private StabilityView.Cloth ClothOf(LoweredRow row) => new(
         Cell.Of(row.What),

@@ -27,10 +27,11 @@ internal sealed class HangPicks
     /// <param name="facts">What is known of it.</param>
     /// <param name="holding">By which holes it is held.</param>
     /// <param name="reach">How high its holes are.</param>
-    public HangPicks(Brief brief, Ground ground, HangPlan plan, HangFacts facts, HangHolding holding, HangReach reach)
+    /// <param name="bridles">All of them.</param>
+    public HangPicks(Brief brief, Ground ground, HangPlan plan, HangFacts facts, HangHolding holding, HangReach reach, IReadOnlyList<PlacedBridle> bridles)
     {
         (this.brief, this.ground, this.plan, this.facts, this.holding, this.reach) = (brief, ground, plan, facts, holding, reach);
-        parts = new PickParts(brief, plan.Name, plan.Placed.Picks, plan.Placed.Flown.Below);
+        parts = new PickParts(brief, plan.Name, plan.Placed.Picks, plan.Placed.Flown.Below, bridles);
         Uneven = plan.Placed.Picks.Count == 2 ? parts.UnevenMoving() : null;
         carried = holding.Pull is { } pull ? pull.Carried : plan.Weight;
     }
@@ -137,6 +138,8 @@ internal sealed class HangPicks
             parts.OnPoint(pick, rest),
             parts.OnPointMoving(pick, moving))
         {
+            Snag = parts.Snag(pick),
+            Parts = new PartUses(brief).Straight(pick.AllGear, pick.Pick.Hitch, parts.IsOver, parts.OnPoint(pick, rest), parts.OnPointMoving(pick, moving)),
             HoistAtRest = parts.OnHoistAtRest(pick, rest),
             RatingAtRest = parts.RatingAtRestOf(pick),
         };

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Advance.Planning;
 
 /// <summary>Works out one hang: how it tilts, what its picks and its joints carry, how low it comes.</summary>
-internal sealed class HangStatics(Brief brief, Ground ground, SoundPlan sound, LeadsUp leads)
+internal sealed class HangStatics(Brief brief, Ground ground, SoundPlan sound, LeadsUp leads, IReadOnlyList<PlacedBridle> bridles)
 {
     private static readonly Figure<Mass> NoMass = new(null, Doubts.None, Reason.Derived.It);
 
@@ -38,7 +38,7 @@ internal sealed class HangStatics(Brief brief, Ground ground, SoundPlan sound, L
             PickHeight = heights.PickHeight,
             StaysAbove = placed.Flown.StaysAbove is { } floor ? HangHeights.AboveFloor(floor, ground) : null,
         };
-        var picks = new HangPicks(brief, ground, plan, facts, holding, heights);
+        var picks = new HangPicks(brief, ground, plan, facts, holding, heights, bridles);
         var (least, most) = picks.Tilts();
         return plan with { Picks = picks.All(), LeastTilt = least, MostTilt = most, UnevenMoving = picks.Uneven, Wind = HangWind.Of(brief, plan) };
     }

@@ -1,7 +1,5 @@
-using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
-using Advance.Domain.Venues;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -23,19 +21,19 @@ internal sealed class ChainTooShort : Rule<ChainTooShort.Case>
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from pick in plan.Rigging.Picks
-        let point = plan.Rigging.PointOf(pick)
-        where point is not null && point.Height.IsKnown && pick.Placed.Hoist?.Kind?.Hoist?.ChainLength is { IsKnown: true }
+        let point = plan.Rigging.Above(pick)
+        where point is not null && pick.Placed.Hoist?.Kind?.Hoist?.ChainLength is { IsKnown: true }
         select new Case(pick, point, plan.Brief.Company.Policies.Rigging.ChainReserve);
 
     protected override Said Say(Case found) => new($"{found.Pick.Name}: {found.Pick.Placed.Hoist!.Kind!.Hoist!.ChainLength!.Value.Value} of chain, and {found.Needs} are needed from {found.Point.Name} to the floor, with what stays on the hoist.", "More chain, or steels at the top.", $"{found.Needs}");
 
-    internal sealed record Case(PickPlan Pick, RoofPoint Point, Length Reserve)
-        : Judgement(Pick.Address / "chain", Pick.Placed.Pick.At, Pick.Placed.Hoist!.Kind!.Hoist!.ChainLength!.Value.Value >= NeedsOf(Pick, Point, Reserve) ? Verdict.Holds : Verdict.Fails, Doubts.Of(Point.Height.Doubt))
+    internal sealed record Case(PickPlan Pick, HangsOn Point, Length Reserve)
+        : Judgement(Pick.Address / "chain", Pick.Placed.Pick.At, Pick.Placed.Hoist!.Kind!.Hoist!.ChainLength!.Value.Value >= NeedsOf(Pick, Point, Reserve) ? Verdict.Holds : Verdict.Fails, Point.RestsOn)
     {
         /// <summary>Each fall from the point to the floor, less what slings and steels take, and what stays on the hoist.</summary>
         public Length Needs => NeedsOf(Pick, Point, Reserve);
 
-        private static Length NeedsOf(PickPlan pick, RoofPoint point, Length reserve) =>
-            (pick.Placed.Hoist!.Kind!.Hoist!.Falls * (point.Height.Value - pick.GearLength)) + reserve;
+        private static Length NeedsOf(PickPlan pick, HangsOn point, Length reserve) =>
+            (pick.Placed.Hoist!.Kind!.Hoist!.Falls * (point.Height - pick.GearLength)) + reserve;
     }
 }

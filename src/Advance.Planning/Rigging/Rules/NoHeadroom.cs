@@ -1,7 +1,5 @@
-using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
-using Advance.Domain.Venues;
 using UnitsNet;
 
 namespace Advance.Planning;
@@ -23,8 +21,8 @@ internal sealed class NoHeadroom : Rule<NoHeadroom.Case>
 
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from hook in Hooks(plan)
-        let point = plan.Rigging.PointOf(hook.Pick)
-        where point is not null && point.Height.IsKnown && hook.Height.Value is { } low && low < point.Height.Value && hook.Pick.Placed.Hoist?.Kind?.Hoist?.Headroom is { IsKnown: true }
+        let point = plan.Rigging.Above(hook.Pick)
+        where point is not null && hook.Height.Value is { } low && low < point.Height && hook.Pick.Placed.Hoist?.Kind?.Hoist?.Headroom is { IsKnown: true }
         select new Case(hook.Pick, hook.Height, hook.Above, point, hook.What);
 
     protected override Said Say(Case found) => new($"{found.Pick.Name}: {found.Room} between {found.What} and {found.Point.Name}, and hoist and gear take {found.Takes}.", "A lower trim, a shorter hoist, or shorter slings.", $"{found.Room} of {found.Takes}");
@@ -36,8 +34,8 @@ internal sealed class NoHeadroom : Rule<NoHeadroom.Case>
         .. plan.Rigging.Hangs.SelectMany(hang => hang.Picks.Select(pick => (pick.Pick, pick.Height, Length.Zero, "frame"))),
     ];
 
-    internal sealed record Case(PickPlan Pick, Figure<Length> Hook, Length Above, RoofPoint Point, string What) : Judgement(
-        Pick.Address / "headroom", Pick.Placed.Pick.At, RoomOf(Hook, Above, Point) >= TakesOf(Pick) ? Verdict.Holds : Verdict.Fails, Hook.RestsOn.With(Doubts.Of(Point.Height.Doubt)))
+    internal sealed record Case(PickPlan Pick, Figure<Length> Hook, Length Above, HangsOn Point, string What) : Judgement(
+        Pick.Address / "headroom", Pick.Placed.Pick.At, RoomOf(Hook, Above, Point) >= TakesOf(Pick) ? Verdict.Holds : Verdict.Fails, Hook.RestsOn.With(Point.RestsOn))
     {
         /// <summary>From what is picked up to the point.</summary>
         public Length Room => RoomOf(Hook, Above, Point);
@@ -45,7 +43,7 @@ internal sealed class NoHeadroom : Rule<NoHeadroom.Case>
         /// <summary>Hook to hook, and all that is between.</summary>
         public Length Takes => TakesOf(Pick);
 
-        private static Length RoomOf(Figure<Length> hook, Length above, RoofPoint point) => point.Height.Value - hook.Value!.Value - above;
+        private static Length RoomOf(Figure<Length> hook, Length above, HangsOn point) => point.Height - hook.Value!.Value - above;
 
         private static Length TakesOf(PickPlan pick) => pick.Placed.Hoist!.Kind!.Hoist!.Headroom!.Value.Value + pick.GearLength;
     }

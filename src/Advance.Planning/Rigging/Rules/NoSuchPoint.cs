@@ -1,6 +1,7 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Wording;
 
 namespace Advance.Planning;
 
@@ -30,22 +31,28 @@ internal sealed class NoSuchPoint : Rule<NoSuchPoint.Case>
             .. from truss in plan.Rigging.Trusses
                from pick in truss.Picks
                where isTold && pick.Placed.Pick.Point.IsKnown
-               select new Case(pick.Name, pick.Placed.Pick.Point.Value, Has(names, pick.Placed.Pick.Point.Value), pick.Address / "on", pick.Placed.Pick.At),
+               select new Case(pick.Name, pick.Placed.Pick.Point.Value, names, pick.Address / "on", pick.Placed.Pick.At),
             .. from hang in plan.Rigging.Hangs
                from pick in hang.Picks
                where isTold && pick.Pick.Placed.Pick.Point.IsKnown
-               select new Case(pick.Pick.Name, pick.Pick.Placed.Pick.Point.Value, Has(names.Concat(trusses), pick.Pick.Placed.Pick.Point.Value), pick.Pick.Address / "on", pick.Pick.Placed.Pick.At),
+               select new Case(pick.Pick.Name, pick.Pick.Placed.Pick.Point.Value, [.. names, .. trusses], pick.Pick.Address / "on", pick.Pick.Placed.Pick.At),
             .. from bridle in gig.Bridles
                where isTold
                from point in bridle.Points
-               select new Case($"bridle {bridle.Name}", point, Has(points, point), Address.Of("rigging") / "bridle" / bridle.Name / "on" / point, bridle.At),
-            .. from load in gig.Dressing select new Case(load.What, load.Truss, Has(trusses, load.Truss), Address.Of("rigging") / "load" / load.What / load.Truss, load.At),
+               select new Case($"bridle {bridle.Name}", point, points, Address.Of("rigging") / "bridle" / bridle.Name / "on" / point, bridle.At),
+            .. from load in gig.Dressing select new Case(load.What, load.Truss, trusses, Address.Of("rigging") / "load" / load.What / load.Truss, load.At),
         ];
     }
 
-    protected override Said Say(Case found) => new($"{found.What} hangs on {found.On}, and there is none of that name.", "Write it as the venue or the gig names it.", $"{found.On}");
+    protected override Said Say(Case found) => new(
+        $"{found.What} hangs on {found.On}, and there is none of that name.",
+        found.Nearest is { } nearest ? Words.Of($"Did you mean {nearest}?") : Words.FromString("Write it as the venue or the gig names it."),
+        $"{found.On}");
 
-    private static bool Has(IEnumerable<string> names, string name) => names.Contains(name, StringComparer.OrdinalIgnoreCase);
-
-    internal sealed record Case(string What, string On, bool IsThere, Address Place, Mark Written) : Judgement(Place, Written, IsThere ? Verdict.Holds : Verdict.Fails, Doubts.None);
+    internal sealed record Case(string What, string On, IReadOnlyList<string> Names, Address Place, Mark Written)
+        : Judgement(Place, Written, Names.Contains(On, StringComparer.OrdinalIgnoreCase) ? Verdict.Holds : Verdict.Fails, Doubts.None)
+    {
+        /// <summary>The name that it looks like; null where it looks like none.</summary>
+        public string? Nearest => Domain.Naming.Nearest.To(On, Names);
+    }
 }

@@ -2,9 +2,7 @@ using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
 using Advance.Domain.Gigs;
-using Advance.Domain.Stocks;
 using Advance.Domain.Wording;
-using UnitsNet;
 
 namespace Advance.Planning;
 
@@ -25,45 +23,27 @@ internal sealed class PartOverload : Rule<PartOverload.Case>
 
     public override Publication Source => Handbook.RiggingStandards.En1492;
 
-    // At rest over people half of what its maker rates it at, which is the venues' rule; all of it while it moves over nobody.
+    // Where nobody knows what comes to it, another rule asks.
     protected override IEnumerable<Case> Cases(Plan plan) =>
     [
-        .. from held in Held(plan)
-           let pick = held.Pick
-           from part in pick.Placed.Gear
-           where part.Kind?.Lifting is not null && pick.PointMoving.Value is not null
-           let isOver = IsOver(held.Below) && pick.PointAtRest.Value is { } rest && 2 * rest.Kilograms > pick.PointMoving.Value!.Value.Kilograms
-           select new Case(pick.Name, part, isOver ? pick.PointAtRest : pick.PointMoving, isOver, pick.Address / part.Item, pick.Placed.Pick.At),
+        .. from pick in plan.Rigging.Picks
+           from part in pick.Parts
+           where part.Carries.Value is not null
+           select new Case(pick.Name, part, pick.Address / part.Part.Item, pick.Placed.Pick.At),
         .. from bridle in plan.Rigging.Bridles
            from leg in bridle.Legs
-           from item in bridle.Bridle.Gear
-           let kind = plan.Brief.Stock.Find(item.Item)
-           where kind?.Lifting is not null && leg.Pull.Value is not null
-           select new Case($"bridle {bridle.Name}, leg to {leg.Point}", new Piece(bridle.Address / leg.Point / item.Item, item.Item, item.Item, kind, "rigging", default, null, new Need.AskedFor(bridle.Bridle.At)), leg.Pull, true, bridle.Address / leg.Point / item.Item, bridle.Bridle.At),
+           from part in leg.Parts
+           where part.Carries.Value is not null
+           select new Case($"bridle {bridle.Name}, leg to {leg.Point}", part, bridle.Address / leg.Point / part.Part.Item, bridle.Bridle.At),
     ];
 
     protected override Said Say(Case found) => new(
-        $"{found.Of}: {found.Carries.Value!.Value} on {found.Part.Item}, and it may carry {(found.May is { } may ? Words.Of($"{may}") : Words.FromString("nobody knows how much"))}{(found.IsOver ? " over people" : "")}.",
+        $"{found.Of}: {found.Use.Carries.Value!.Value} on {found.Use.Part.Item}{Laid(found.Use.Hitch)}, and it may carry {(found.Use.May.Value is { } may ? Words.Of($"{may}") : Words.FromString("nobody knows how much"))}{(found.Use.IsOver ? " over people" : "")}.",
         "A stronger part, or two.",
-        $"{found.Carries.Value!.Value} on {found.Part.Item}");
+        $"{found.Use.Carries.Value!.Value} on {found.Use.Part.Item}");
 
-    private static IEnumerable<(PickPlan Pick, Given<PeopleBelow>? Below)> Held(Plan plan) =>
-    [
-        .. plan.Rigging.Trusses.SelectMany(truss => truss.Picks.Select(pick => (pick, truss.Placed.Truss.Below))),
-        .. plan.Rigging.Hangs.SelectMany(hang => hang.Picks.Select(pick => (pick.Pick, hang.Placed.Flown.Below))),
-    ];
+    private static string Laid(SlingHitch? hitch) => hitch is { } known ? $", {known.Words()}" : "";
 
-    private static bool IsOver(Given<PeopleBelow>? below) => below is not { IsKnown: true, Value: PeopleBelow.Never };
-
-    internal sealed record Case(string Of, Piece Part, Figure<Mass> Carries, bool IsOver, Address Place, Mark Written)
-        : Judgement(Place, Written, MayOf(Part, IsOver) is not { } most ? Verdict.CannotBeJudged : Carries.Value!.Value.Kilograms <= most.Kilograms ? Verdict.Holds : Verdict.Fails, Carries.RestsOn.With(Doubts.Of(Part.Kind!.Lifting!.Rating.Doubt)))
-    {
-        /// <summary>By its hitch, half of it over people; null where nobody knows its rating.</summary>
-        public Mass? May => MayOf(Part, IsOver);
-
-        // A roundsling is choked around a chord unless somebody says better.
-        private static Mass? MayOf(Piece part, bool isOver) => part.Kind!.Lifting!.Rating.Is(out var rating)
-            ? rating * (part.Kind.Lifting.Made == LiftingKind.Roundsling ? Handbook.Hitches.Choke : 1) * (isOver ? 0.5 : 1)
-            : null;
-    }
+    internal sealed record Case(string Of, PartUse Use, Address Place, Mark Written)
+        : Judgement(Place, Written, Use.Carries.AtMost(Use.May), Use.Carries.RestsOn.With(Use.May.RestsOn));
 }

@@ -1,7 +1,5 @@
-using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
-using Advance.Domain.Venues;
 
 namespace Advance.Planning;
 
@@ -23,12 +21,12 @@ internal sealed class TrimAboveRoof : Rule<TrimAboveRoof.Case>
     protected override IEnumerable<Case> Cases(Plan plan) =>
         from truss in plan.Rigging.Trusses
         from pick in truss.Picks
-        let point = plan.Rigging.PointOf(pick)
-        where point is not null && point.Height.IsKnown && truss.Placed.Trim.Value is not null
+        let point = plan.Rigging.Above(pick)
+        where point is not null && truss.Placed.Trim.Value is not null
         select new Case(truss, pick, point);
 
-    protected override Said Say(Case found) => new($"{found.Pick.Name}: trim {found.Truss.Placed.Trim.Value!.Value} above the floor, and {found.Point.Name} is at {found.Point.Height.Value}.", "A lower trim.", $"{found.Truss.Placed.Trim.Value!.Value} of {found.Point.Height.Value}");
+    protected override Said Say(Case found) => new($"{found.Pick.Name}: trim {found.Truss.Placed.Trim.Value!.Value} above the floor, and {found.Point.Name} is at {found.Point.Height}.", "A lower trim.", $"{found.Truss.Placed.Trim.Value!.Value} of {found.Point.Height}");
 
-    internal sealed record Case(TrussPlan Truss, PickPlan Pick, RoofPoint Point) : Judgement(
-        Pick.Address / "trim", Pick.Placed.Pick.At, Truss.Placed.Trim.Value!.Value < Point.Height.Value ? Verdict.Holds : Verdict.Fails, Truss.Placed.Trim.RestsOn.With(Doubts.Of(Point.Height.Doubt)));
+    internal sealed record Case(TrussPlan Truss, PickPlan Pick, HangsOn Point) : Judgement(
+        Pick.Address / "trim", Pick.Placed.Pick.At, Truss.Placed.Trim.Value!.Value < Point.Height ? Verdict.Holds : Verdict.Fails, Truss.Placed.Trim.RestsOn.With(Point.RestsOn));
 }

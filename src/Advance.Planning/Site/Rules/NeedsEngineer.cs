@@ -1,6 +1,7 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Wording;
 
 namespace Advance.Planning;
 
@@ -13,7 +14,7 @@ internal sealed class NeedsEngineer : Rule<NeedsEngineer.Case>
 
     public override bool LifeOrFuse => true;
 
-    public override string Catches => "Something is put up that the sums of this package are not for: ground-supported, corner, grid or curved truss, truss that stands in wind, loads that move over people, screens that stand on each other.";
+    public override string Catches => "Something is put up that the sums of this package are not for: ground-supported, corner, grid or curved truss, truss that stands in wind, loads that move over people, screens that stand on each other, guyed towers and masts, what people climb or are lifted by, a roof under snow or standing water, structures that are joined.";
 
     public override string Why => "These sums are for straight truss hung from above and for things on their own feet; taken for anything else they are wrong and look right.";
 
@@ -24,11 +25,11 @@ internal sealed class NeedsEngineer : Rule<NeedsEngineer.Case>
     // The rule looked even where there is nothing.
     protected override IEnumerable<Case> Cases(Plan plan)
     {
-        var found = EngineersMatter.In(plan).Select(matter => new Case(matter, matter.Where, matter.At, Verdict.Fails)).ToList();
+        var found = EngineersMatter.In(plan).Select(matter => new Case(matter, matter.Where, matter.At, matter.IsCertain ? Verdict.Fails : Verdict.CannotBeJudged)).ToList();
         return found.Count > 0 ? found : [new Case(null, StandingSite.Address, plan.Brief.Gig.At, Verdict.Holds)];
     }
 
-    protected override Said Say(Case found) => new($"{found.Matter!.What}: {found.Matter.Why} needs an engineer.", Cures, $"{found.Matter.Why}");
+    protected override Said Say(Case found) => new(found.Matter!.IsCertain ? Words.Of($"{found.Matter.What}: {found.Matter.Why} needs an engineer.") : Words.Of($"{found.Matter.What}: nobody says yet whether it is {found.Matter.Why}, which needs an engineer."), Cures, $"{found.Matter.Why}");
 
-    internal sealed record Case(EngineersMatter? Matter, Address Where, Mark At, Verdict Verdict) : Judgement(Where, At, Verdict, Doubts.None);
+    internal sealed record Case(EngineersMatter? Matter, Address Where, Mark At, Verdict Verdict) : Judgement(Where, At, Verdict, Matter?.RestsOn ?? Doubts.None);
 }

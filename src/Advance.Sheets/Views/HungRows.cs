@@ -1,0 +1,62 @@
+using System.Globalization;
+using Advance.Domain.Facts;
+using Advance.Domain.Gigs;
+using Advance.Domain.Stocks;
+using Advance.Planning;
+
+namespace Advance.Sheets.Views;
+
+/// <summary>Each truss of the letter of point loads, with what lifts it.</summary>
+internal sealed class HungRows(Plan plan, Cells cells, RiggingCells rigging)
+{
+    private readonly Domain.Wording.Speech speech = Domain.Wording.Speech.Of(plan.Brief.Company.Units);
+
+    /// <summary>One truss.</summary>
+    public PointLoadsView.Hung Of(TrussPlan truss)
+    {
+        var (placed, written) = (truss.Placed, truss.Placed.Truss);
+        return new PointLoadsView.Hung(
+            Cell.Of(truss.Name) with { Strong = true },
+            Cell.Of($"{placed.Sections.Count} × {placed.Kind?.Name ?? written.Item.Or("TBC")}, {cells.Of(written.Length).Text}") with { Tbc = written.Length.Doubt is null ? null : "" },
+            rigging.Length(placed.Trim.Value?.Meters) with { Tbc = placed.Trim.RestsOn.Any ? "" : null },
+            rigging.Mass(truss.Weight) with { Strong = true },
+            Cell.Of(string.Join("; ", truss.Picks.GroupBy(pick => (pick.Placed.Hoist?.Item, pick.Placed.Pick.BodyUp)).Select(alike => HoistsOf([.. alike])))) with { Tbc = cells.NoteOf(DoubtsOf(truss)) },
+            Cell.Of(BelowOf(written)) with { Tbc = written.Below?.Doubt is { } open ? cells.Note(open) : null },
+            written.Secondary is { } held ? cells.Of(held) : Cell.Of("not said"));
+    }
+
+    private static Doubts DoubtsOf(TrussPlan truss) => truss.Picks.Aggregate(Doubts.None, (sum, pick) => sum
+        .With(Doubts.Of(pick.Placed.Pick.Hoist?.Doubt))
+        .With(pick.Placed.Hoist?.Kind?.Hoist is { } hoist
+            ? Doubts.Of(hoist.Lifts.Doubt).With(Doubts.Of(hoist.Holds?.Doubt)).With(Doubts.Of(hoist.Speed?.Doubt)).With(Doubts.Of(hoist.Limiter?.Doubt))
+            : Doubts.None));
+
+    private string HoistsOf(IReadOnlyList<PickPlan> picks)
+    {
+        var (count, first) = (picks.Count, picks[0].Placed);
+        return first.Hoist is not { } piece ? $"{count} dead hung"
+            : string.Join(", ", new[] { $"{count} × {piece.Kind?.Name ?? piece.Item}", SpeedOf(piece.Kind?.Hoist), $"body {(first.Pick.BodyUp ? "up" : "down")}", Rated(piece.Kind?.Hoist) }.Where(part => part.Length > 0));
+    }
+
+    private string SpeedOf(Hoist? hoist) => hoist?.Speed is { IsKnown: true } fast
+        ? string.Create(CultureInfo.InvariantCulture, $"{(rigging.IsMetric ? fast.Value.MetersPerMinutes : fast.Value.FeetPerMinute):0.#} {(rigging.IsMetric ? "m" : "ft")}/min")
+        : "speed not known";
+
+    // By who is below: that is what its class says.
+    private string Rated(Hoist? hoist)
+    {
+        if (hoist is null)
+        {
+            return "";
+        }
+
+        var lifts = hoist.Lifts.Is(out var most) ? $"lifts {speech.Say(most)}" : "what it lifts is not known";
+        var holds = hoist.Holds is { } over ? over.Is(out var still) ? $", holds {speech.Say(still)} over people" : ", what it holds over people is not known" : ", may not hold over people";
+        var slips = hoist.Limiter is { IsKnown: true } limiter ? $", limiter slips at {speech.Say(limiter.Value)}" : ", its limiter is not known";
+        return lifts + holds + slips;
+    }
+
+    private static string BelowOf(HungTruss truss) => truss.Below is { IsKnown: true } below
+        ? below.Value switch { PeopleBelow.Never => "nobody", PeopleBelow.Moving => "people, also moving", _ => "people, at rest" }
+        : "people, at rest, as nobody says";
+}
