@@ -11,7 +11,7 @@ internal static class Samples
 {
     private static readonly ConcurrentDictionary<string, Plan> Plans = new(StringComparer.Ordinal);
 
-    public static TheoryData<string> Gigs => ["harvest-supper", "lantern-fair"];
+    public static TheoryData<string> Gigs => ["harvest-supper", "lantern-fair", "foundry-awards"];
 
     public static Plan Plan(string gig) => Plans.GetOrAdd(gig, name =>
     {

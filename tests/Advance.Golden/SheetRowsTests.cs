@@ -64,9 +64,9 @@ public sealed partial class SheetRowsTests
     {
         var plan = Samples.Plan(gig);
         var runs = plan.Cables.Runs.ToDictionary(run => run.Label, StringComparer.Ordinal);
-        var named = Words(gig).SelectMany(words => Lead().Matches(words)).Select(match => (Label: match.Groups["label"].Value, Metres: match.Groups["metres"].Value)).Where(one => runs.ContainsKey(one.Label)).ToList();
+        var named = Words(gig).SelectMany(words => Lead().Matches(words)).Select(match => (Label: match.Groups["label"].Value, Metres: MetresOf(match))).Where(one => runs.ContainsKey(one.Label)).ToList();
         Assert.True(named.Count > runs.Count / 2, $"Only {named.Count} leads are named with their length.");
-        Assert.All(named, one => Assert.Equal(runs[one.Label].MadeUp.Value!.Value.Meters, double.Parse(one.Metres, System.Globalization.CultureInfo.InvariantCulture), 1));
+        Assert.All(named, one => Assert.Equal(runs[one.Label].MadeUp.Value!.Value.Meters, one.Metres, 1));
     }
 
     [Theory]
@@ -113,7 +113,13 @@ public sealed partial class SheetRowsTests
         _ => [],
     };
 
-    // "DRIVE-1, 2 m", also behind "SB1 out 15 · ".
-    [GeneratedRegex(@"(^|· )(?<label>[^·,]+), (?<metres>[0-9.]+)[\u00A0 ]m\b", RegexOptions.ExplicitCapture, 1000)]
+    private static double MetresOf(Match match) => match.Groups["feet"] is { Success: true } feet
+        ? Number(feet) * 0.3048
+        : Number(match.Groups["metres"]);
+
+    private static double Number(Group group) => double.Parse(group.Value, System.Globalization.CultureInfo.InvariantCulture);
+
+    // "DRIVE-1, 2 m", also behind "SB1 out 15 · "; in whole feet "DRIVE-1, 10'".
+    [GeneratedRegex(@"(^|· )(?<label>[^·,]+), ((?<metres>[0-9.]+)[\u00A0 ]m\b|(?<feet>[0-9]+)')", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Lead();
 }

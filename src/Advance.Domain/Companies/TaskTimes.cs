@@ -23,6 +23,21 @@ public sealed record TaskTimes
     /// <summary><c>deck</c>: to build one on legs.</summary>
     public Work Deck { get; init; } = Work.Of(3, 4);
 
+    /// <summary><c>point</c>: to hang one point, straight down.</summary>
+    public Work Point { get; init; } = Work.Of(15, 3);
+
+    /// <summary><c>bridle</c>: to hang one bridle.</summary>
+    public Work Bridle { get; init; } = Work.Of(25, 3);
+
+    /// <summary><c>truss</c>: to bolt and sling 12 m of it.</summary>
+    public Work Truss { get; init; } = Work.Of(20, 4);
+
+    /// <summary><c>fly</c>: to fly one truss to its trim.</summary>
+    public Work Fly { get; init; } = Work.Of(10, 4);
+
+    /// <summary><c>fly-point</c>: to level and secure it at one point.</summary>
+    public Work FlyPoint { get; init; } = Work.Of(3, 1);
+
     /// <summary><c>feeder</c>: to lay one length of up to 63 A.</summary>
     public Work Feeder { get; init; } = Work.Of(3, 2);
 

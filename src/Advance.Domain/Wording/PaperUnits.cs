@@ -8,6 +8,9 @@ public sealed class PaperUnits
     // Slower things are hoists, which nobody says in miles.
     private const double Slow = 0.5;
 
+    // Faster than this is sound, whose way is said in feet.
+    private const double Sound = 100;
+
     private readonly bool isMetric;
 
     private PaperUnits(UnitSystem units) => isMetric = units == UnitSystem.Metric;
@@ -68,9 +71,13 @@ public sealed class PaperUnits
         ? $"{Numbers.Plain(torque.NewtonMeters, 0)} N·m"
         : $"{Numbers.Plain(In(torque), ForceDecimals)} {Moment}";
 
-    internal string Say(Speed speed) => !isMetric && Math.Abs(speed.MetersPerSecond) < Slow
-        ? $"{Numbers.Plain(speed.FeetPerMinute, 0)} ft/min"
-        : $"{Numbers.Plain(In(speed), isMetric ? 1 : 0)} {Wind}";
+    internal string Say(Speed speed) => (isMetric, Math.Abs(speed.MetersPerSecond)) switch
+    {
+        (true, _) => $"{Numbers.Plain(speed.MetersPerSecond, 1)} m/s",
+        (_, < Slow) => $"{Numbers.Plain(speed.FeetPerMinute, 0)} ft/min",
+        (_, > Sound) => $"{Numbers.Plain(speed.FeetPerSecond, 0)} ft/s",
+        _ => $"{Numbers.Plain(speed.MilesPerHour, 0)} mph",
+    };
 
     internal string Say(Temperature temperature) => isMetric ? $"{Numbers.Plain(temperature.DegreesCelsius, 1)} °C" : $"{Numbers.Plain(temperature.DegreesFahrenheit, 0)} °F";
 

@@ -9,6 +9,9 @@ public enum Job
     /// <summary>Getting it all in.</summary>
     Unload,
 
+    /// <summary>Points, trusses and what lifts them.</summary>
+    Rigging,
+
     /// <summary>The deck and what stands on it.</summary>
     Deck,
 

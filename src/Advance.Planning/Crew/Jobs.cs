@@ -44,6 +44,7 @@ internal static class Jobs
     private static Job OfDepartment(string department, Kind? kind) => department switch
     {
         "transport" => Job.Unload,
+        "rigging" => Job.Rigging,
         "stage" => Job.Deck,
         "power" => Job.Mains,
         "lighting" or "lights" => Job.Lights,

@@ -22,6 +22,7 @@ internal sealed class LoadIn
     private readonly Extents extents;
     private readonly SoundPlan sound;
     private readonly DayRows day;
+    private readonly RiggingTasks rigging;
     private readonly List<TaskDraft> tasks = [];
 
     private LoadIn(Brief brief, Backbone backbone, SoundPlan sound, PatchPlan patch)
@@ -30,6 +31,7 @@ internal sealed class LoadIn
         extents = new Extents(backbone.Pieces, patch, brief.Company.Policies.Tasks);
         this.sound = sound;
         day = new DayRows(brief.Gig);
+        rigging = new RiggingTasks(brief);
     }
 
     private TaskTimes Times => brief.Company.Policies.Tasks;
@@ -39,12 +41,13 @@ internal sealed class LoadIn
     {
         var loadIn = new LoadIn(brief, backbone, sound, patch);
         var first = loadIn.Unload(pull);
+        var bolted = loadIn.rigging.Bolt(first, loadIn.Add);
         var deck = loadIn.Deck(first);
         var powered = loadIn.Power(deck);
         loadIn.Stacks(deck);
         loadIn.Hangs(deck);
         loadIn.Inputs(deck);
-        loadIn.Lights(deck, powered);
+        loadIn.Lights(deck, bolted, powered);
         loadIn.Desks(first);
         loadIn.Check(powered);
         return loadIn.tasks;
@@ -171,15 +174,26 @@ internal sealed class LoadIn
         }
     }
 
-    private void Lights(IReadOnlyList<Address> after, IReadOnlyList<Address> powered)
+    // What hangs on a truss is hung on it at waist height, and then it flies.
+    private void Lights(IReadOnlyList<Address> after, IReadOnlyDictionary<string, Address> bolted, IReadOnlyList<Address> powered)
     {
+        var carried = new Dictionary<string, List<Address>>(StringComparer.OrdinalIgnoreCase);
         var hung = new List<Address>();
         foreach (var position in brief.Gig.Lighting.Fixtures.GroupBy(row => row.Position, StringComparer.Ordinal))
         {
-            hung.AddRange(Hang(position.Key, [.. position], after));
+            var truss = rigging.TrussOf(position.Key);
+            var onIt = Hang(position.Key, [.. position], truss is not null && bolted.TryGetValue(truss, out var made) ? [made] : after);
+            if (truss is not null)
+            {
+                carried[truss] = [.. carried.GetValueOrDefault(truss) ?? [], .. onIt];
+            }
+
+            hung.AddRange(onIt);
         }
 
-        if (hung.Count > 0)
+        hung.AddRange(rigging.Fly(bolted, carried, powered, Add));
+
+        if (brief.Gig.Lighting.Fixtures.Count > 0)
         {
             var all = Labour.For(Extents.OfFixtures(brief.Gig.Lighting.Fixtures), "focus", Times.Focus);
             Add(new TaskDraft(Root / "focus", Job.Lights, "Light up and focus", "stage", Times.Focus.Hands, "lights", all, [.. hung, .. powered]));

@@ -15,6 +15,11 @@ internal static class TaskTimesShape
         var trailer = Task(keys, "trailer", usual.Trailer, "To empty a long trailer over its tail-lift.");
         var push = Task(keys, "push", usual.Push, "For each travelling unit and 50 m; steps double it.");
         var deck = Task(keys, "deck", usual.Deck, "To build one deck on legs.");
+        var point = Task(keys, "point", usual.Point, "To hang one point, straight down.");
+        var bridle = Task(keys, "bridle", usual.Bridle, "To hang one bridle.");
+        var truss = Task(keys, "truss", usual.Truss, "To bolt and sling 12 m of truss.");
+        var fly = Task(keys, "fly", usual.Fly, "To fly one truss to its trim.");
+        var flyPoint = Task(keys, "fly-point", usual.FlyPoint, "To level and secure a truss at one point.");
         var feeder = Task(keys, "feeder", usual.Feeder, "To lay one length of up to 63 A.");
         var heavyFeeder = Task(keys, "heavy-feeder", usual.HeavyFeeder, "To lay one length of more than 63 A.");
         var deadTest = Task(keys, "dead-test", usual.DeadTest, "Of one circuit.");
@@ -35,6 +40,11 @@ internal static class TaskTimesShape
         var loadOutNight = keys.Defaulted("load-out-night", Written.Percentage, usual.LoadOutNight, "The same at night.", "75 %");
         return row => new TaskTimes
         {
+            Point = point(row),
+            Bridle = bridle(row),
+            Truss = truss(row),
+            Fly = fly(row),
+            FlyPoint = flyPoint(row),
             Van = van(row),
             Truck = truck(row),
             Trailer = trailer(row),

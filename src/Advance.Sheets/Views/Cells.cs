@@ -109,6 +109,12 @@ internal sealed class Cells(Plan plan)
     private static string Feet(double metres, string below, string above) =>
         $"{(metres < 0 ? below : above)} {Numbers.Plain(Math.Abs(UnitsNet.Length.FromMeters(metres).Feet), 1)}";
 
+    /// <summary>Whether the paper speaks metric.</summary>
+    public bool IsMetric => speech.Units == UnitSystem.Metric;
+
+    /// <summary>A value with its unit, as the paper says it.</summary>
+    public string Said(object value) => speech.Say(value);
+
     /// <summary>The units of the paper.</summary>
     public PaperUnits Units => speech.Paper;
 

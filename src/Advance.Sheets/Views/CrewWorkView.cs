@@ -33,6 +33,9 @@ public sealed record CrewWorkView
     /// <summary>Tasks and holds, in the order of the times.</summary>
     public required IReadOnlyList<TaskLine> Tasks { get; init; }
 
+    /// <summary>Whether any of them has a time: on several days nobody says which is the load-in's.</summary>
+    public bool HasTimes => Tasks.Any(task => task.Time.Text.Length > 0);
+
     /// <summary>When it starts and is done, in words.</summary>
     public required IReadOnlyList<PairView> Times { get; init; }
 

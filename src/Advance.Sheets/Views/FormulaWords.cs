@@ -9,6 +9,8 @@ internal static class FormulaWords
     {
         ["I = Σ Iᵢ"] = "Iᵢ of each load or unit; magnitudes are added, which is never too little",
         ["I = √(a² + b² + c²) + d"] = "a in phase, b lagging, c third harmonics, d what has no known angle",
+        ["I = √(a² + b²)"] = "a in phase, b lagging",
+        ["I = √(a² + b² + Σ cᵢ²) + d"] = "a in phase, b lagging, cᵢ harmonics of each order, d what has no known angle",
         ["I = √(Σ Nᵢ²)"] = "Nᵢ in the neutral, of each order",
         ["u = 100 · I / n"] = "I in use, n what the device, the outlet or the inlet may carry",
         ["u = 100 · (U - √((U - Σ eᵢ)² + (Σ fᵢ)²)) / U"] = Phasors,

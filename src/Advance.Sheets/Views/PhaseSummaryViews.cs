@@ -57,8 +57,16 @@ internal sealed class PhaseSummaryViews(Plan plan)
             volts is null ? Cell.Blank : cells.Amount(volts.Alone, ratio => ratio.Percent, 1),
             volts is { Rise.Value.Percent: > 0 } ? cells.Amount(volts.Rise, ratio => ratio.Percent, 1) : Cell.Blank,
             lost is null ? Cell.Blank : cells.Amount(lost.Voltage, volts => volts.Volts, 0),
-            lost is null ? Cell.Blank : Cell.Of(Few([.. lost.AtRisk.Select(load => load.Name)])));
+            AtRisk(place, lost));
     }
+
+    // What hangs between lines does not see the neutral go.
+    private static Cell AtRisk(SupplyPoint place, LostLeg? lost) => lost switch
+    {
+        { AtRisk.Count: > 0 } => Cell.Of(Few([.. lost.AtRisk.Select(load => load.Name)])),
+        { } => Cell.Of("nothing"),
+        _ => place.Neutral?.AtMost.Current.Value is { Amperes: 0 } ? Cell.Of("nothing uses it") : Cell.Blank,
+    };
 
     private PhaseSummaryView.NeutralLine? NeutralOf(SupplyPoint place) => place.Neutral is not { } neutral ? null : new PhaseSummaryView.NeutralLine(
         cells.Amount(neutral.InUse.Current, Amperes, 1) with { Strong = true },

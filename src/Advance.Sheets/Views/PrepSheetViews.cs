@@ -81,5 +81,9 @@ internal static class PrepSheetViews
             .Select(group => new PrepSheetView.Radio(
                 Cell.Number(group.Count()) with { Tbc = cells.NoteOf(group.Aggregate(Doubts.None, (sum, piece) => sum.With(Doubts.Of(piece.From.Doubt)))) },
                 Cell.Of(group.Key.From == "shop" ? group.First().Kind!.Name : $"{group.First().Kind!.Name}, {group.Key.From}"),
-                Cell.Of(string.Join(", ", group.Where(piece => piece.Name != piece.Item).Select(piece => piece.Name).Distinct(StringComparer.Ordinal)))));
+                Cell.Of(RadioFor(plan, group.Key.Item, [.. group.Where(piece => piece.Name != piece.Item).Select(piece => piece.Name).Distinct(StringComparer.Ordinal)]))));
+
+    // What goes with something has its name; what is brought beside has its reason.
+    private static string RadioFor(Plan plan, string item, IReadOnlyList<string> names) =>
+        names.Count > 0 ? string.Join(", ", names) : plan.Brief.Gig.Extras.FirstOrDefault(extra => extra.Item == item)?.Why ?? "";
 }

@@ -12,6 +12,8 @@ internal sealed class TaskLines
     private readonly Plan plan;
     private readonly Cells cells;
     private readonly ILookup<Job, (TravellingUnit Unit, int Place)> units;
+    private const int MostNeeds = 4;
+
     private readonly Dictionary<Address, string> names;
 
     public TaskLines(Plan plan, Cells cells)
@@ -27,10 +29,15 @@ internal sealed class TaskLines
     {
         Time = Cell.Of(task.Start?.ToString() ?? "") with { Strong = true },
         Until = Cell.Of(task.End?.ToString() ?? ""),
-        Needs = Cell.Of(string.Join("; ", Needed(task).Select(address => names[address]))),
+        Needs = Cell.Of(Few([.. Needed(task).Select(address => names[address])])),
         Cases = task.Job == Job.Unload ? Cell.Of("all of it") : CasesOf(task),
         Position = task.Job == Job.Unload || !IsCarried(task) ? Cell.Blank : Cell.Of(PlacesOf(task)),
     };
+
+    // A task that comes after all others need not name each of them.
+    private static string Few(IReadOnlyList<string> needed) => needed.Count <= MostNeeds
+        ? string.Join("; ", needed)
+        : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{string.Join("; ", needed.Take(MostNeeds - 1))}; and {needed.Count - MostNeeds + 1} more");
 
     /// <summary>What is done instead on the way out.</summary>
     public CrewWorkView.TaskLine Out(CrewTask task) => Line(task, task.Undo) with
@@ -63,7 +70,7 @@ internal sealed class TaskLines
         task.IsHold);
 
     private static Cell HandsOf(CrewTask task) => task.IsHold ? Cell.Blank
-        : Cell.Of(string.Create(CultureInfo.InvariantCulture, $"{task.Hands}{(task.Skill.Length > 0 ? $" × {task.Skill}" : "")}"));
+        : Cell.Of(string.Create(CultureInfo.InvariantCulture, $"{task.Hands}{(task.Skill.Length == 0 ? "" : task.Hands == 1 ? $" × {task.Skill}" : $", lead: {task.Skill}")}"));
 
     // What is needed by something else that is needed needs no word of its own.
     private IEnumerable<Address> Needed(CrewTask task)

@@ -4,6 +4,9 @@ namespace Advance.Sheets.Views;
 /// <param name="Groups">By what is worked out, and how.</param>
 public sealed record WorkingsView(IReadOnlyList<WorkingsView.Group> Groups)
 {
+    /// <summary>Whether the paper speaks the units that workings are in.</summary>
+    public required bool IsMetric { get; init; }
+
     /// <summary>Figures that are worked out alike.</summary>
     /// <param name="Kind">What is worked out.</param>
     /// <param name="Formula">In symbols.</param>
@@ -18,5 +21,9 @@ public sealed record WorkingsView(IReadOnlyList<WorkingsView.Group> Groups)
     /// <param name="Remark">As the state of the show in which it is worst.</param>
     /// <param name="Inputs">Each with its value and where it came from, one after the other.</param>
     /// <param name="Result">In units of the SI.</param>
-    public sealed record Line(Cell Address, Cell Of, Cell Remark, IReadOnlyList<Cell> Inputs, Cell Result);
+    public sealed record Line(Cell Address, Cell Of, Cell Remark, IReadOnlyList<Cell> Inputs, Cell Result)
+    {
+        /// <summary>The result in the units of the paper; blank where that is no other.</summary>
+        public Cell OnPaper { get; init; } = Cell.Blank;
+    }
 }

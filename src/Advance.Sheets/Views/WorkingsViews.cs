@@ -25,7 +25,7 @@ internal static class WorkingsViews
             .Select(group => new WorkingsView.Group(
                 Cell.Of(group.Key.Kind), Cell.Of(group.Key.Formula), Cell.Of(FormulaWords.Of(group.Key.Formula)), Cell.Of(group.Key.Source), [.. group.Select(stated => LineOf(stated, cells))]))
             .ToList();
-        return groups.Count > 0 ? new WorkingsView(groups) : null;
+        return groups.Count > 0 ? new WorkingsView(groups) { IsMetric = plan.Brief.Company.Units == Domain.Wording.UnitSystem.Metric } : null;
     }
 
     private static bool IsSafety(string[] path) => Subjects.Contains(path[0], StringComparer.Ordinal) || (path[0] == Load && path is not [_, "department" or "pieces", ..]);
@@ -44,8 +44,14 @@ internal static class WorkingsViews
             Cell.Of(words[0]),
             Cell.Of(string.Join(", ", words.Skip(2))),
             [.. stated.How!.Inputs.Select(input => InputOf(input, cells))],
-            Result(stated, cells));
+            Result(stated, cells))
+        {
+            OnPaper = cells.IsMetric || stated.Value is not { } value || !IsOther(value) ? Cell.Blank : Cell.Of(cells.Said(value)),
+        };
     }
+
+    // What US paper says in other units than the working does.
+    private static bool IsOther(object value) => value is UnitsNet.Length or UnitsNet.Mass or UnitsNet.Force or UnitsNet.Torque or UnitsNet.Pressure or UnitsNet.Speed or UnitsNet.Area or UnitsNet.Temperature;
 
     private static Cell InputOf(Input input, Cells cells) =>
         Cell.Of($"{input.Symbol} = {Value(input)}{From(input)}") with { Tbc = cells.NoteOf(input.RestsOn) is null ? null : "" };

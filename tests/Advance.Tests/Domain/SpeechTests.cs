@@ -17,6 +17,17 @@ public sealed class SpeechTests
         { ElectricCurrent.FromAmperes(63), "63 A", "63 A" },
         { new WrittenDate(DayOfWeek.Saturday, 12, 9, 2026), "Sat 12 Sep 2026", "Sat 12 Sep 2026" },
         { new WrittenDate(null, 4, 9, null), "4 Sep", "4 Sep" },
+        { Length.FromInches(7), "0.18 m", "7\"" },
+        { new FineLength(Length.FromMillimeters(25.4)), "25.4 mm", "1\"" },
+        { Force.FromKilonewtons(1), "1 kN", "225 lbf" },
+        { Torque.FromKilonewtonMeters(1), "1 kNm", "738 lbf·ft" },
+        { Pressure.FromKilonewtonsPerSquareMeter(5), "5 kN/m²", "104 lb/ft²" },
+        { Speed.FromMetersPerSecond(17), "17 m/s", "38 mph" },
+        { Speed.FromMetersPerSecond(343.2), "343.2 m/s", "1126 ft/s" },
+        { Temperature.FromDegreesCelsius(20), "20 °C", "68 °F" },
+        { Area.FromSquareMeters(1), "1 m²", "10.8 ft²" },
+        { Volume.FromCubicMeters(1), "1 m³", "35 ft³" },
+        { ElectricCurrent.FromKiloamperes(18), "18 kA", "18 kA" },
         { Duration.FromMilliseconds(4.2), "4.2 ms", "4.2 ms" },
     };
 
