@@ -30,6 +30,9 @@ public sealed record HoistTableView(IReadOnlyList<HoistTableView.Truss> Trusses,
         /// <summary>The least that a hook may be off, with its unit and in links: <c>42 mm (2 links)</c>; empty where nothing depends on it.</summary>
         public string Level { get; init; } = "";
 
+        /// <summary>Whether it was worked out that no unevenness brings anything to its limit.</summary>
+        public bool IsFree { get; init; }
+
         /// <summary>What is over its limit once it is further off.</summary>
         public string Over { get; init; } = "";
 

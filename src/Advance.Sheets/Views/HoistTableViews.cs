@@ -59,6 +59,7 @@ internal sealed class HoistTableViews
         {
             Level = level,
             Over = over,
+            IsFree = truss.Tolerances.Count > 0 && level.Length == 0,
             Again = speech.Say(plan.Brief.Company.Policies.Rigging.LevelEvery),
             Shares = truss.Picks.Count > 2,
             Parts = [.. parts.Of(truss)],

@@ -6,7 +6,7 @@ using Advance.Planning;
 
 namespace Advance.Sheets.Views;
 
-/// <summary>Each truss of the letter of point loads, with what lifts it.</summary>
+/// <summary>Each truss and hang of the letter of point loads, with what lifts it.</summary>
 internal sealed class HungRows(Plan plan, Cells cells, RiggingCells rigging)
 {
     private readonly Domain.Wording.Speech speech = Domain.Wording.Speech.Of(plan.Brief.Company.Units);
@@ -20,18 +20,37 @@ internal sealed class HungRows(Plan plan, Cells cells, RiggingCells rigging)
             Cell.Of($"{placed.Sections.Count} × {placed.Kind?.Name ?? written.Item.Or("TBC")}, {cells.Of(written.Length).Text}") with { Tbc = written.Length.Doubt is null ? null : "" },
             rigging.Length(placed.Trim.Value?.Meters) with { Tbc = placed.Trim.RestsOn.Any ? "" : null },
             rigging.Mass(truss.Weight) with { Strong = true },
-            Cell.Of(string.Join("; ", truss.Picks.GroupBy(pick => (pick.Placed.Hoist?.Item, pick.Placed.Pick.BodyUp)).Select(alike => HoistsOf([.. alike])))) with { Tbc = cells.NoteOf(DoubtsOf(truss)) },
-            Cell.Of(BelowOf(written)) with { Tbc = written.Below?.Doubt is { } open ? cells.Note(open) : null },
+            Cell.Of(HoistsOf(truss.Picks)) with { Tbc = cells.NoteOf(DoubtsOf(truss.Picks)) },
+            Cell.Of(BelowOf(written.Below)) with { Tbc = written.Below?.Doubt is { } open ? cells.Note(open) : null },
             written.Secondary is { } held ? cells.Of(held) : Cell.Of("not said"));
     }
 
-    private static Doubts DoubtsOf(TrussPlan truss) => truss.Picks.Aggregate(Doubts.None, (sum, pick) => sum
+    /// <summary>One hang; its trim is that of its lowest edge.</summary>
+    public PointLoadsView.Hung Of(HangPlan hang)
+    {
+        var picks = hang.Picks.Select(pick => pick.Pick).ToList();
+        var boxes = hang.Stack.Boxes.GroupBy(box => box.Piece.Item, StringComparer.Ordinal).Select(alike => $"{alike.Count()} × {alike.First().Piece.Kind?.Name ?? alike.Key}");
+        var below = hang.Placed.Flown.Below;
+        return new PointLoadsView.Hung(
+            Cell.Of(hang.Name) with { Strong = true },
+            Cell.Of($"Hang, {string.Join(", ", boxes)}"),
+            rigging.Length(hang.Bottom.Value?.Meters) with { Tbc = hang.Bottom.RestsOn.Any ? "" : null },
+            rigging.Mass(hang.Weight) with { Strong = true },
+            Cell.Of(HoistsOf(picks)) with { Tbc = cells.NoteOf(DoubtsOf(picks)) },
+            Cell.Of(BelowOf(below)) with { Tbc = below?.Doubt is { } open ? cells.Note(open) : null },
+            Cell.Of("as the maker says"));
+    }
+
+    private string HoistsOf(IEnumerable<PickPlan> picks) =>
+        string.Join("; ", picks.GroupBy(pick => (pick.Placed.Hoist?.Item, pick.Placed.Pick.BodyUp)).Select(alike => AlikeOf([.. alike])));
+
+    private static Doubts DoubtsOf(IEnumerable<PickPlan> picks) => picks.Aggregate(Doubts.None, (sum, pick) => sum
         .With(Doubts.Of(pick.Placed.Pick.Hoist?.Doubt))
         .With(pick.Placed.Hoist?.Kind?.Hoist is { } hoist
             ? Doubts.Of(hoist.Lifts.Doubt).With(Doubts.Of(hoist.Holds?.Doubt)).With(Doubts.Of(hoist.Speed?.Doubt)).With(Doubts.Of(hoist.Limiter?.Doubt))
             : Doubts.None));
 
-    private string HoistsOf(IReadOnlyList<PickPlan> picks)
+    private string AlikeOf(IReadOnlyList<PickPlan> picks)
     {
         var (count, first) = (picks.Count, picks[0].Placed);
         return first.Hoist is not { } piece ? $"{count} dead hung"
@@ -56,7 +75,7 @@ internal sealed class HungRows(Plan plan, Cells cells, RiggingCells rigging)
         return lifts + holds + slips;
     }
 
-    private static string BelowOf(HungTruss truss) => truss.Below is { IsKnown: true } below
+    private static string BelowOf(Given<PeopleBelow>? said) => said is { IsKnown: true } below
         ? below.Value switch { PeopleBelow.Never => "nobody", PeopleBelow.Moving => "people, also moving", _ => "people, at rest" }
         : "people, at rest, as nobody says";
 }

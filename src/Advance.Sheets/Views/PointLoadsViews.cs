@@ -28,6 +28,7 @@ internal sealed class PointLoadsViews
     {
         var hung = plan.Rigging;
         var points = new PointRows(plan, cells, rigging);
+        var rows = new HungRows(plan, cells, rigging);
         return new PointLoadsView(
             [.. Head()],
             [.. Basis()],
@@ -38,7 +39,7 @@ internal sealed class PointLoadsViews
             FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "rigging") && (FindingViews.IsAt(finding, "rigging/point") || FindingViews.IsAt(finding, "rigging/beam") || FindingViews.IsAt(finding, "rigging/bridle") || FindingViews.IsAt(finding, "rigging/roof"))),
             Cells.Head(hung.Hangs.Aggregate(hung.Trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn)), (sum, hang) => sum.With(hang.RestsOn))))
         {
-            Trusses = [.. hung.Trusses.Select(new HungRows(plan, cells, rigging).Of)],
+            Trusses = [.. hung.Trusses.Select(rows.Of), .. hung.Hangs.Select(rows.Of)],
             Wind = [.. plan.Standing.Cloths.Select(WindOf)],
             Stage = plan.Stage.Stages.Count > 0 ? plan.Stage.Stages[0].Name : "",
             IsDrawn = Drawings.RiggingPlotDrawing.Draw(plan, null) is not null,
