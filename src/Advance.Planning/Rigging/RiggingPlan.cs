@@ -37,6 +37,13 @@ public sealed record RiggingPlan(
         return Bridles.FirstOrDefault(bridle => bridle.On.Contains(pick)) is { Placed.Apex: { } apex } on ? new HangsOn($"the hook of {on.Name}", Length.FromMeters(apex.Z), on.Placed.RestsOn) : null;
     }
 
+    /// <summary>Whether it is known what may hang on a pick's hoist and on its point, or on those of its bridle: if not, nothing tells how uneven it may be.</summary>
+    public bool IsBounded(PickPlan pick) =>
+        (pick.Placed.Hoist is null || pick.Rating.Value is not null)
+        && (Bridles.FirstOrDefault(bridle => bridle.On.Contains(pick)) is { } bridle
+            ? bridle.Legs.Count > 0 && bridle.Legs.All(leg => Points.Any(point => point.Limit.Value is not null && string.Equals(point.Point.Name, leg.Point, StringComparison.OrdinalIgnoreCase)))
+            : Points.Any(point => point.Limit.Value is not null && point.Hangs.Contains(pick.Name, StringComparer.Ordinal)));
+
     /// <summary>Their numbers.</summary>
     public IReadOnlyList<Stated> Figures =>
     [

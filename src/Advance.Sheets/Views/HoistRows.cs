@@ -5,7 +5,7 @@ using Advance.Planning;
 namespace Advance.Sheets.Views;
 
 /// <summary>The rows of the hoist table, and how far its hooks may be off level.</summary>
-internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech)
+internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigging, Speech speech)
 {
     /// <summary>One pick of a truss.</summary>
     public HoistTableView.Pick Of(TrussPlan truss, PickPlan pick, int index)
@@ -86,7 +86,8 @@ internal sealed class HoistRows(Cells cells, RiggingCells rigging, Speech speech
 
         if (of(truss.Tolerances[index]) is not { } off)
         {
-            return Cell.Of("any");
+            // Nothing that is counted comes to its limit, but something is not counted: then nobody knows.
+            return truss.Picks.All(hung.IsBounded) ? Cell.Of("any") : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged };
         }
 
         var cell = rigging.Small(off) with { Verdict = off <= 0 ? Paper.Tree.Verdict.Fails : Paper.Tree.Verdict.Plain };

@@ -23,7 +23,7 @@ internal sealed class HoistTableViews
         speech = Speech.Of(plan.Brief.Company.Units);
         cells = new Cells(plan);
         rigging = new RiggingCells(plan, cells);
-        rows = new HoistRows(cells, rigging, speech);
+        rows = new HoistRows(plan.Rigging, cells, rigging, speech);
         parts = new PartRows(plan, rigging);
     }
 
@@ -59,25 +59,18 @@ internal sealed class HoistTableViews
         {
             Level = level,
             Over = over,
-            IsFree = truss.Tolerances.Count > 0 && level.Length == 0,
+            IsFree = truss.Tolerances.Count > 0 && level.Length == 0 && truss.Picks.All(plan.Rigging.IsBounded),
             Again = speech.Say(plan.Brief.Company.Policies.Rigging.LevelEvery),
             Shares = truss.Picks.Count > 2,
             Parts = [.. parts.Of(truss)],
             Legs = [.. parts.LegsOf(truss)],
             HasBareLegs = parts.CountsNoShackles(truss),
             HasOffset = truss.Loads.Any(load => load.Offset != 0),
-            NotCounted = string.Join(", ", truss.Picks.Where(pick => !IsCounted(pick)).Select(pick => pick.Name)),
+            NotCounted = string.Join(", ", truss.Picks.Where(pick => !plan.Rigging.IsBounded(pick)).Select(pick => pick.Name)),
         };
     }
 
     private static bool IsAbout(Finding finding, TrussPlan truss) => FindingViews.IsOf(finding, "rigging") && FindingViews.IsAt(finding, truss.Address.Text);
-
-    // A hoist whose rating or whose point's limit nobody knows sets no bound on how uneven it may be.
-    private bool IsCounted(PickPlan pick) =>
-        (pick.Placed.Hoist is null || pick.Rating.Value is not null)
-        && (plan.Rigging.Bridles.FirstOrDefault(bridle => bridle.On.Contains(pick)) is { } bridle
-            ? bridle.Legs.Count > 0 && bridle.Legs.All(leg => plan.Rigging.Points.Any(point => point.Limit.Value is not null && string.Equals(point.Point.Name, leg.Point, StringComparison.OrdinalIgnoreCase)))
-            : plan.Rigging.Points.Any(point => point.Limit.Value is not null && point.Hangs.Contains(pick.Name, StringComparer.Ordinal)));
 
     private IEnumerable<PairView> Facts(TrussPlan truss)
     {
