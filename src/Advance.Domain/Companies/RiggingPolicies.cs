@@ -60,6 +60,9 @@ public sealed record RiggingPolicies
     /// <summary>How far a chain may be off plumb.</summary>
     public Angle OffPlumb { get; init; } = Angle.FromDegrees(3);
 
+    /// <summary>How near a hang may come to the tilt that its maker's table ends at.</summary>
+    public Angle NearTable { get; init; } = Angle.FromDegrees(2);
+
     /// <summary>How far a hang may tilt other than it is to.</summary>
     public Angle TiltTolerance { get; init; } = Angle.FromDegrees(1);
 }

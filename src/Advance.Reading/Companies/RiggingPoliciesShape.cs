@@ -28,6 +28,7 @@ internal static class RiggingPoliciesShape
         var over = PolicyKeys.Percent(keys, "over-people", standard.OverPeople, "What is left over people of what a sling, steel or shackle may carry.");
         var hitch = keys.Defaulted("hitch", SlingHitchShape.It, standard.Hitch, "How a roundsling is laid where nobody says.", "choked");
         var bond = keys.Defaulted("bond-above", Written.Length, standard.BondAbove, "What hangs higher above what is below it needs something that holds it when its fixing lets go.", "2 m");
+        var near = keys.Defaulted("near-table", Written.Angle, standard.NearTable, "How near a hang may come to the tilt that its maker's table ends at.", "2 deg");
         var plumb = keys.Defaulted("off-plumb", Written.Angle, standard.OffPlumb, "How far a chain may be off plumb.", "3 deg");
         var tolerance = keys.Defaulted("tilt-tolerance", Written.Angle, standard.TiltTolerance, "How far a hang may tilt other than it is to.", "1 deg");
         return row => new RiggingPolicies
@@ -48,6 +49,7 @@ internal static class RiggingPoliciesShape
             UsedTruss = used(row),
             ChainReserve = reserve(row),
             LeastPick = least(row),
+            NearTable = near(row),
             OffPlumb = plumb(row),
             TiltTolerance = tolerance(row),
         };

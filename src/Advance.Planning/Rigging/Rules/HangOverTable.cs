@@ -47,11 +47,11 @@ internal sealed class HangOverTable : Rule<HangOverTable.Case>
     private static bool HasTable(HangPlan hang, string kind) => Rows(hang, kind).Any();
 
     // The row of the fewest boxes that covers as many as hang there; among those, one that its tilt is in.
-    private static FrameLimit? RowOf(HangPlan hang, string kind)
-    {
-        var rows = Rows(hang, kind).Where(row => row.Boxes >= hang.Boxes.Count).ToList();
-        return rows.Find(row => Covers(row, hang)) ?? rows.MinBy(row => row.Boxes);
-    }
+    private static FrameLimit? RowOf(HangPlan hang, string kind) =>
+        Covering(hang, kind).FirstOrDefault() ?? Rows(hang, kind).Where(row => row.Boxes >= hang.Boxes.Count).MinBy(row => row.Boxes);
+
+    /// <summary>The rows of its maker's table that a hang is within, for one kind of its boxes.</summary>
+    internal static IEnumerable<FrameLimit> Covering(HangPlan hang, string kind) => Rows(hang, kind).Where(row => row.Boxes >= hang.Boxes.Count && Covers(row, hang));
 
     private static bool Covers(FrameLimit row, HangPlan hang) =>
         hang.Tilt.Value is { } tilt && tilt.Degrees >= row.From.Degrees - 1e-9 && tilt.Degrees <= row.To.Degrees + 1e-9;
