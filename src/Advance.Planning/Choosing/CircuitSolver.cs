@@ -12,6 +12,9 @@ internal static class CircuitSolver
     // What the solver gets through in a second or so.
     private const int MostSearched = 1500;
 
+    // The same where the largest use is proven already: what is left are metres and outlets, which moves and exchanges see to.
+    private const int MostSearchedForLess = 500;
+
     /// <summary>The best answer that was found; there always is one.</summary>
     public static CircuitAnswer Solve(CircuitProblem problem)
     {
@@ -22,7 +25,7 @@ internal static class CircuitSolver
         }
 
         var allotted = CircuitAllotment.Solve(problem);
-        return problem.Size <= MostSearched ? Search(problem, allotted) : allotted;
+        return problem.Size <= (allotted.Score.IsWhole && allotted.Score.Use == allotted.LeastUse ? MostSearchedForLess : MostSearched) ? Search(problem, allotted) : allotted;
     }
 
     /// <summary>The solver's answer, whatever the bounds say; no worse than the first.</summary>
