@@ -7,12 +7,12 @@ namespace Advance.Tests.Planning.Rigging;
 public sealed class LiftSpeedTests
 {
     [Theory]
-    [InlineData(8, 50)]
-    [InlineData(20, 200)]
-    public void A_lift_is_worked_out_at_once(int hoists, double milliseconds)
+    [InlineData(8)]
+    [InlineData(20)]
+    public void A_lift_takes_less_than_50_ms(int hoists)
     {
         var truss = Trusses.Even(hoists, 3, 600, 4e6, 500e3);
-        Assert.True(Enumerable.Range(0, 20).Min(_ => Time(truss)) < milliseconds);
+        Assert.Contains(Enumerable.Range(0, 200), _ => Time(truss) < 50);
     }
 
     private static double Time(HungBeam truss)
