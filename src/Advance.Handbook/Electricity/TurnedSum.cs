@@ -13,6 +13,9 @@ public readonly record struct TurnedSum(Complex Fixed, double Aligned, double Di
 {
     private const double Slack = 1e-9;
 
+    // Of two as long as each other the first is taken, and rounding does not choose between them.
+    private const double Tie = 1e-12;
+
     /// <summary>How long it is.</summary>
     public double Length => Complex.Abs(Fixed) + Aligned;
 
@@ -35,7 +38,7 @@ public readonly record struct TurnedSum(Complex Fixed, double Aligned, double Di
         {
             var (from, to) = (edges[index], index + 1 < edges.Count ? edges[index + 1] : edges[0] + (2 * Math.PI));
             var sum = At(known, groups, (from + to) / 2);
-            best = IsInside(sum, from, to) && sum.Length > best.Length * (1 + Slack) ? sum : best;
+            best = IsInside(sum, from, to) && sum.Length > best.Length * (1 + Tie) ? sum : best;
         }
 
         return best;

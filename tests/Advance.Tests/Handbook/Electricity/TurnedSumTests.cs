@@ -21,6 +21,13 @@ public sealed class TurnedSumTests
         Assert.Equal(best, sum.Length, 1e-3);
     });
 
+    // Two directions, nearly each other's mirror image: one is longer by 5e-9.
+    [Theory]
+    [InlineData(4e-9)]
+    [InlineData(-4e-9)]
+    public void The_longer_of_two_that_are_nearly_alike_is_taken(double middle) =>
+        Assert.Equal(Math.Max(Of(middle - 2.8), Of(middle + 2.8)), TurnedSum.Of(-4.0, [new(3, middle, 2.8)]).Length, 1e-12);
+
     [Fact]
     public void What_is_known_is_added_as_it_is() =>
         Gen.Select(Gen.Double[-10, 10], Gen.Double[-10, 10]).Sample((x, y) => Assert.Equal(new Complex(x, y).Magnitude, TurnedSum.Of(new Complex(x, y), []).Length, 1e-12));
@@ -28,6 +35,8 @@ public sealed class TurnedSumTests
     [Fact]
     public void What_may_turn_all_round_adds_its_length() =>
         Gen.Select(Gen.Double[-10, 10], Gen.Double[0, 10]).Sample((x, free) => Assert.Equal(Math.Abs(x) + free, TurnedSum.Of(x, [new(free, 2, Math.PI)]).Length, 1e-9));
+
+    private static double Of(double angle) => (-4.0 + Complex.FromPolarCoordinates(3, angle)).Magnitude;
 
     private static Complex In(double direction, Complex known, TurningPhasor[] turning) => turning.Aggregate(known, (sum, one) =>
     {
