@@ -31,7 +31,7 @@ internal abstract class Field(string key, Shape shape, string words)
     {
         value = null;
         reader.Enter(Key, at);
-        var isRead = node is null or ScalarNode { IsBlank: true } and not BlockNode ? TryLeaveOut(node, at, where, reader, out value) : TryValue(node, reader, out value);
+        var isRead = node is null || (IsBlank(node) && !(IsNeeded && Shape.TakesTbc)) ? TryLeaveOut(node, at, where, reader, out value) : TryValue(node, reader, out value);
         reader.Leave();
         return isRead;
     }
@@ -41,6 +41,8 @@ internal abstract class Field(string key, Shape shape, string words)
 
     /// <summary>Reads what was written.</summary>
     protected abstract bool ReadValue(Node node, Reader reader, out object? value);
+
+    private static bool IsBlank(Node node) => node is ScalarNode { IsBlank: true } and not BlockNode;
 
     private bool TryLeaveOut(Node? node, Mark at, string where, Reader reader, out object? value)
     {

@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Places;
+using Advance.Reading.Shapes;
 using UnitsNet;
 
 namespace Advance.Tests.Reading.Shapes;
@@ -26,6 +27,18 @@ public sealed class RecordShapeTest
 
         Assert.Equal((null, null, 2), (barn.Limit, barn.Sides, barn.Steps));
         Assert.Equal(new Doubt("height", new("gig.yaml", 2, 1, 6), LeftOut: true), barn.Height.Doubt);
+    }
+
+    // So that a cell of a table may be left blank that makes a row.
+    [Fact]
+    public void What_must_be_written_and_may_be_open_is_a_question_where_it_is_blank()
+    {
+        var reads = Reads<Peg>.Of(Peg.Shape, "along:\n");
+
+        Assert.Empty(reads.Findings);
+        Assert.False(reads.Value!.Along.IsKnown);
+        Assert.Equal(["along"], reads.Reader.Doubts.Select(doubt => doubt.Subject));
+        Assert.Equal(["reading/missing-key"], Reads<Peg>.Of(Peg.Shape, "{}\n").Rules);
     }
 
     [Fact]
@@ -132,4 +145,13 @@ public sealed class RecordShapeTest
     }
 
     private static Reads<Barn> Read(string text) => Reads<Barn>.Of(Barn.Shape, text);
+
+    private sealed record Peg(Given<Length> Along)
+    {
+        public static readonly RecordShape<Peg> Shape = new("peg", "A peg.", keys =>
+        {
+            var along = keys.Needed("along", new GivenShape<Length>(Written.Length), "Along.");
+            return row => new Peg(along(row));
+        });
+    }
 }
