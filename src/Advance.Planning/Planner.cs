@@ -42,8 +42,8 @@ public static class Planner
         // Settle: figures from what was chosen.
         var voltage = PowerDepartment.Settle(brief, power, cables);
         var protection = PowerDepartment.Protect(brief, power, cables);
-        var rigging = RiggingDepartment.Settle(brief, hung, ground, sound, lighting, cables);
         var standing = StandingDepartment.Settle(brief, stage, sound, lighting, hung.Trusses, ground);
+        var rigging = RiggingDepartment.Settle(brief, hung, ground, sound, lighting, cables, standing.Cloths);
         var crew = CrewDepartment.Settle(brief, backbone, sound, patch, pull);
         var load = TruckDepartment.Settle(brief, backbone, pull, crew);
 

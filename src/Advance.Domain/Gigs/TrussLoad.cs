@@ -19,6 +19,9 @@ public sealed record TrussLoad(
     /// <summary>What the wind sees of it where it hangs in the open; null where nobody says.</summary>
     public Given<Area>? WindArea { get; init; }
 
+    /// <summary>What it pulls the truss sideways with, to either side, besides wind: a loom that runs off tight, a line; null where it pulls straight down alone.</summary>
+    public Given<Mass>? Sideways { get; init; }
+
     /// <summary>What holds it when its fixing lets go; null where nobody says.</summary>
     public Given<string>? Secondary { get; init; }
 }

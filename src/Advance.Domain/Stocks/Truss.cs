@@ -24,6 +24,12 @@ public sealed record Truss(Given<Length> Length, int Chords, IReadOnlyList<SpanR
     /// <summary>The largest shear; null where nobody says.</summary>
     public Given<Force>? Shear { get; init; }
 
+    /// <summary>The largest moment sideways, with nothing hanging on it; null where nobody says.</summary>
+    public Given<Torque>? Sideways { get; init; }
+
+    /// <summary>The most that may press it from end to end, with nothing hanging on it; null where nobody says.</summary>
+    public Given<Force>? Pressed { get; init; }
+
     /// <summary>The most that may hang on one node; null where nobody says.</summary>
     public Given<Mass>? NodeLoad { get; init; }
 

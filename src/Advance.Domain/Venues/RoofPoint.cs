@@ -15,6 +15,9 @@ public sealed record RoofPoint(string Name, Given<Place> Place, Given<Length> He
     /// <summary>What it may be pulled sideways; null where nobody says, and then it bears straight down alone.</summary>
     public Given<Mass>? Sideways { get; init; }
 
+    /// <summary>How far off plumb it may be pulled; null where nobody says.</summary>
+    public Given<Angle>? OffPlumb { get; init; }
+
     /// <summary>The beam it is on; null where nobody says.</summary>
     public Given<string>? Beam { get; init; }
 

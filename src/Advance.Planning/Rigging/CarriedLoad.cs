@@ -18,4 +18,20 @@ public sealed record CarriedLoad(string What, Figure<Mass> Weight, Known? How, d
 
     /// <summary>Where its weight acts; null where nobody knows.</summary>
     public double? Middle => To is { } end && From is { } start ? (start + end) / 2 : From;
+
+    /// <summary>Whether it is known to lie along a truss of some length, m.</summary>
+    public bool IsWithin(double length) => From >= 0 && From <= length && (To is null || (To > From && To <= length + 1e-9));
+
+    /// <summary>How much of it is left of a place along the truss, as a part of 1, and how far the middle of that is from there, m.</summary>
+    public (double Share, double Lever) LeftOf(double place)
+    {
+        var start = From!.Value;
+        if (To is not { } end)
+        {
+            return (start < place ? 1 : 0, place - start);
+        }
+
+        var covered = Math.Clamp(place, start, end) - start;
+        return (covered / (end - start), place - start - (covered / 2));
+    }
 }

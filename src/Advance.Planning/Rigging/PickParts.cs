@@ -117,27 +117,34 @@ internal sealed class PickParts(Brief brief, string name, IReadOnlyList<PlacedPi
             .Put("m", All(pick))
             .Gives((factor, rating, own) => (factor * rating) + own);
 
-    /// <summary>How far a pick hangs from straight under its point, or under the hook of its bridle; null where nobody knows.</summary>
-    /// <param name="truss">Whose it is.</param>
+    /// <summary>How far a pick hangs from straight under its point, or under the hook of its bridle; null where nobody knows, and where that is not above it.</summary>
     /// <param name="pick">Which.</param>
+    /// <param name="point">Where its point is; null for one on a bridle, and where nobody knows.</param>
+    /// <param name="spot">Where the pick is, seen from above.</param>
+    /// <param name="height">And above the floor.</param>
+    /// <param name="doubts">About where it is.</param>
     /// <param name="carries">On what it hangs on, at rest.</param>
-    public PickLean? LeanOf(PlacedTruss truss, PlacedPick pick, Figure<Mass> carries)
+    public PickLean? LeanOf(PlacedPick pick, RiggingPoint? point, Spot? spot, Figure<Length> height, Doubts doubts, Figure<Mass> carries)
     {
         var bridle = BridleOf(pick);
-        if ((pick.Above ?? bridle?.Apex) is not { } above || !pick.Pick.Along.Is(out var along) || truss.At(along.Meters) is not { } spot || truss.Trim.Value is not { } trim)
+        if ((point ?? bridle?.Apex) is not { } above || spot is not { } at || height.Value is not { } high || high.Meters >= above.Z)
         {
             return null;
         }
 
-        var depth = truss.Kind?.Size is { IsKnown: true, Value.Height: { } high } ? high : Length.Zero;
-        var doubts = (bridle?.RestsOn ?? Doubts.Of(PointOf(pick)?.Place.Doubt).With(Doubts.Of(PointOf(pick)?.Height.Doubt))).With(truss.Trim.RestsOn).With(truss.RestsOn);
-        var off = new Figure<Length>(Length.FromMeters(spot.To(new Spot(above.X, above.Y))), doubts, Reason.Derived.It);
-        var up = new Figure<Length>(Length.FromMeters(above.Z) - trim - depth, doubts, Reason.Derived.It);
-        return up.Value!.Value.Meters <= 0 ? null : new PickLean(
+        var where = doubts.With(bridle?.RestsOn ?? Doubts.Of(PointOf(pick)?.Place.Doubt).With(Doubts.Of(PointOf(pick)?.Height.Doubt)));
+        var (x, y) = (at.X - above.X, at.Y - above.Y);
+        var aside = Math.Sqrt((x * x) + (y * y));
+        var off = new Figure<Length>(Length.FromMeters(aside), where, Reason.Derived.It);
+        var up = Sum.Of($"{pick.Name}, up to what holds it", "h = H − z", Publication.Arithmetic).Put("H", new Figure<Length>(Length.FromMeters(above.Z), where, Reason.Derived.It)).Put("z", height).Gives((steel, low) => steel - low);
+        return new PickLean(
             off,
             up,
-            Sum.Of($"{pick.Name}, from the vertical", "θ = atan(a / h)", Statics.Equilibrium).Put("a", off).Put("h", up).Gives((aside, high) => Angle.FromRadians(Math.Atan2(aside.Meters, high.Meters))),
-            Sum.Of($"{pick.Name}, sideways, at rest", "H = V · a / h", Statics.Equilibrium).Put("V", carries).Put("a", off).Put("h", up).Gives((down, aside, high) => down * (aside.Meters / high.Meters)));
+            Sum.Of($"{pick.Name}, from the vertical", "θ = atan(a / h)", Statics.Equilibrium).Put("a", off).Put("h", up).Gives((across, rise) => Angle.FromRadians(Math.Atan2(across.Meters, rise.Meters))),
+            new SidewaysPull(
+                Sum.Of($"{pick.Name}, sideways, at rest", "H = V · a / h", Statics.Equilibrium).Put("V", carries).Put("a", off).Put("h", up).Gives((down, across, rise) => down * (across.Meters / rise.Meters)),
+                aside > 0 ? x / aside : 0,
+                aside > 0 ? y / aside : 0));
     }
 
     /// <summary>Whether nobody says that the area below is clear.</summary>

@@ -45,6 +45,15 @@ public sealed record PickPlan(
     /// <summary>How far it hangs from straight under what holds it; null where nobody knows.</summary>
     public PickLean? Lean { get; init; }
 
+    /// <summary>What its share of a pull-back pulls at what holds it; null where nothing pulls it back.</summary>
+    public SidewaysPull? PulledBack { get; init; }
+
+    /// <summary>What wind and lines that pull at it push sideways, whichever way they do; null where nothing does.</summary>
+    public Figure<Mass>? Pushed { get; init; }
+
+    /// <summary>All that pulls sideways at what holds it, each its way.</summary>
+    public IEnumerable<SidewaysPull> Pulls => new[] { Lean?.Pull, PulledBack }.OfType<SidewaysPull>();
+
     /// <summary>What holds it, besides the hoist, and how much of it is used.</summary>
     public IReadOnlyList<PartUse> Parts { get; init; } = [];
 
@@ -70,7 +79,9 @@ public sealed record PickPlan(
         Stated.Of(Address / "point-at-rest", $"{Name}, on its point, at rest", PointAtRest),
         Stated.Of(Address / "point-moving", $"{Name}, on its point, moving", PointMoving),
         .. Snag is null ? [] : new[] { Stated.Of(Address / "snag", $"{Name}, on its point when its load catches", Snag) },
-        .. Lean is null ? [] : new[] { Stated.Of(Address / "lean", $"{Name}, from the vertical", Lean.Lean), Stated.Of(Address / "side-pull", $"{Name}, sideways, at rest", Lean.Pull) },
+        .. Lean is null ? [] : new[] { Stated.Of(Address / "lean", $"{Name}, from the vertical", Lean.Lean), Stated.Of(Address / "side-pull", $"{Name}, sideways, at rest", Lean.Pull.Pull) },
+        .. PulledBack is not { } back ? [] : new[] { Stated.Of(Address / "pulled-back", $"{Name}, pulled back, sideways", back.Pull) },
+        .. Pushed is null ? [] : new[] { Stated.Of(Address / "pushed", $"{Name}, pushed sideways, either way", Pushed) },
         .. Parts.Select(part => Stated.Of(part.Part.Address / "may", $"{part.Part.Name}, may carry", part.May)),
     ];
 }

@@ -26,6 +26,12 @@ public sealed record PlacedTruss(
     /// <summary>The open questions about how long it is, and where along it it is held.</summary>
     public Doubts AlongRestsOn => Picks.Aggregate(Doubts.Of(Truss.Length.Doubt), (sum, pick) => sum.With(Doubts.Of(pick.Pick.Along.Doubt)));
 
+    /// <summary>Where it begins along itself, 0; null where nobody knows how long it is: what is spread over it then is nobody knows where.</summary>
+    public double? Start => End is null ? null : 0;
+
+    /// <summary>Where it ends, m; null where nobody knows.</summary>
+    public double? End => Truss.Length.Is(out var length) ? length.Meters : null;
+
     /// <summary>How far along it a spot is, from its first end, in metres; null where nobody knows.</summary>
     public double? Along(Spot? spot) => spot is { } at && Spot is { } middle && Truss.Length.Is(out var length)
         ? (length.Meters / 2) + (Truss.RunsUpstage ? at.Y - middle.Y : at.X - middle.X)

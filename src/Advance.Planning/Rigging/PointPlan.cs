@@ -25,6 +25,15 @@ public sealed record PointPlan(
     /// <summary>Straight down, when a load on it catches and its hoist pulls until the limiter slips; null where no hoist is on it.</summary>
     public Figure<Mass>? Snag { get; init; }
 
+    /// <summary>What wind and lines push it sideways, whichever way they do; null where nothing does.</summary>
+    public Figure<Mass>? Pushed { get; init; }
+
+    /// <summary>Sideways at most: what always pulls, and what pushes the same way.</summary>
+    public required Figure<Mass> SidewaysMost { get; init; }
+
+    /// <summary>What it may be pulled sideways: as its venue says, else as far as it may be off plumb under what hangs on it.</summary>
+    public required Figure<Mass> SidewaysLimit { get; init; }
+
     /// <summary>Its name in the plan.</summary>
     public Address Address => Address.Of("rigging") / "point" / Point.Name;
 
@@ -34,12 +43,17 @@ public sealed record PointPlan(
     /// <summary>Whether it bears that.</summary>
     public Verdict Holds => Counts.AtMost(Limit);
 
+    /// <summary>Whether it bears what pulls it sideways.</summary>
+    public Verdict SidewaysHolds => SidewaysMost.AtMost(SidewaysLimit);
+
     /// <summary>Its numbers.</summary>
     internal IEnumerable<Stated> Figures =>
     [
         Stated.Of(Address / "at-rest", $"{Point.Name}, at rest", AtRest),
         Stated.Of(Address / "moving", $"{Point.Name}, while it moves", Moving),
         Stated.Of(Address / "sideways", $"{Point.Name}, sideways", Sideways),
+        .. Pushed is null ? [] : new[] { Stated.Of(Address / "pushed", $"{Point.Name}, pushed sideways, whichever way", Pushed), Stated.Of(Address / "sideways-most", $"{Point.Name}, sideways at most", SidewaysMost) },
+        .. SidewaysMost.Value is { Kilograms: 0 } ? [] : new[] { Stated.Of(Address / "sideways-limit", $"{Point.Name}, sideways allowed", SidewaysLimit) },
         .. Snag is null ? [] : new[] { Stated.Of(Address / "snag", $"{Point.Name}, when a load catches", Snag) },
     ];
 }

@@ -22,13 +22,14 @@ public static class RiggingDepartment
     }
 
     /// <summary>Works it out from the cables as picked.</summary>
-    public static RiggingPlan Settle(Brief brief, RiggingPlacement placed, Ground ground, SoundPlan sound, LightingPlan lighting, CablePlan cables)
+    public static RiggingPlan Settle(Brief brief, RiggingPlacement placed, Ground ground, SoundPlan sound, LightingPlan lighting, CablePlan cables, IReadOnlyList<ClothPlan> cloths)
     {
         var leads = new LeadsUp(brief, cables);
         var hanging = new HangStatics(brief, ground, sound, leads, placed.Bridles);
         var hangs = placed.Hangs.Select(hanging.Plan).ToList();
         var loads = new TrussLoads(brief, lighting, leads, hangs);
-        var trusses = placed.Trusses.Select(truss => new TrussStatics(brief, truss, placed.Bridles, loads.Of(truss)).Plan()).ToList();
+        var pushes = new TrussPushes(brief, StandingSite.Of(brief.Gig, brief.Venue), loads, cloths, hangs);
+        var trusses = placed.Trusses.Select(truss => new TrussStatics(brief, truss, placed.Bridles, loads.Of(truss), pushes.On(truss)).Plan()).ToList();
         List<PickPlan> picks = [.. trusses.SelectMany(truss => truss.Picks), .. hangs.SelectMany(hang => hang.Picks).Select(pick => pick.Pick)];
         var bridling = new BridleStatics(brief);
         var bridles = placed.Bridles.Select(bridle => bridling.Of(bridle, [.. picks.Where(pick => IsOn(pick, bridle.Bridle))])).ToList();

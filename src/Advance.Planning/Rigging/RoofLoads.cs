@@ -35,20 +35,21 @@ internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<PickPl
             .Select(bridle => (Bridle: bridle, Leg: bridle.Legs.FirstOrDefault(leg => IsIt(leg.Point, point)))).ToList();
         var rest = BridleStatics.Total($"{point.Name}, at rest", [.. picks.Select(pick => pick.PointAtRest), .. legs.SelectMany(one => one.Leg is { } leg ? new[] { leg.Down, leg.Own } : [None with { Value = null }])]);
         var moving = BridleStatics.Total($"{point.Name}, while it moves", [.. picks.Select(pick => pick.PointMoving), .. legs.Select(one => Moving(one.Leg)), .. legs.Where(one => one.Leg is not null).Select(one => one.Leg!.Own)]);
-        var (x, y) = legs.Where(one => one.Leg?.Sideways.Value is not null).Aggregate((X: 0.0, Y: 0.0), (sum, one) => (sum.X + (one.Leg!.TowardsX * one.Leg.Sideways.Value!.Value.Kilograms), sum.Y + (one.Leg.TowardsY * one.Leg.Sideways.Value!.Value.Kilograms)));
-        var isOpen = legs.Exists(one => one.Leg?.Sideways.Value is null);
-        var along = Math.Sqrt((x * x) + (y * y));
+        var across = new PointSideways(point, brief.Company.Policies.Rigging.OffPlumb, picks, legs);
         return new PointPlan(
             point,
             [.. picks.Select(pick => pick.Name), .. legs.Select(one => $"bridle {one.Bridle.Name}")],
             rest,
             moving,
-            legs.Count == 0 ? None : new Figure<Mass>(isOpen ? null : Mass.FromKilograms(along), rest.RestsOn, Reason.Derived.It),
-            along > 1e-9 ? ((Math.Atan2(x, y) * 180 / Math.PI) + 360) % 360 : null,
+            across.Pull,
+            across.Bearing,
             Figure.From(point.Limit))
         {
             At = picks.Select(pick => pick.Placed.Pick.At).Concat(legs.Select(one => one.Bridle.Bridle.At)).FirstOrDefault(point.At),
             Spot = ground.Find(point.Place),
+            Pushed = across.Pushed,
+            SidewaysMost = across.Most,
+            SidewaysLimit = across.LimitUnder(rest),
             Snag = Snag(point, rest, picks, legs),
         };
     }

@@ -25,6 +25,11 @@ internal sealed class TrussCapacity
             .Put("V", own?.Shear is { } shear ? Figure.From(shear) : ShearFromSpans(own))
             .Put("u", left)
             .Gives((maker, share) => maker * (share / 100));
+        Sideways = Left($"{truss.Name}, sideways moment allowed", own?.Sideways is { } across ? Figure.From(across) : new Figure<Torque>(null, Doubts.None, Reason.Derived.It), left);
+        Pressed = Sum.Of($"{truss.Name}, allowed from end to end", "Na = N · u / 100", RiggingStandards.Truss)
+            .Put("N", own?.Pressed is { } pressed ? Figure.From(pressed) : new Figure<Force>(null, Doubts.None, Reason.Derived.It))
+            .Put("u", left)
+            .Gives((maker, share) => maker * (share / 100));
     }
 
     /// <summary>Sagging.</summary>
@@ -35,6 +40,12 @@ internal sealed class TrussCapacity
 
     /// <summary>Shear.</summary>
     public Figure<Force> Shear { get; }
+
+    /// <summary>Sideways, with nothing hanging on it.</summary>
+    public Figure<Torque> Sideways { get; }
+
+    /// <summary>Pressed from end to end, with nothing hanging on it.</summary>
+    public Figure<Force> Pressed { get; }
 
     private static Figure<Torque> Left(string name, Figure<Torque> moment, Figure<double> left) =>
         Sum.Of(name, "Ma = M · u / 100", RiggingStandards.Truss).Put("M", moment).Put("u", left).Gives((maker, share) => maker * (share / 100));

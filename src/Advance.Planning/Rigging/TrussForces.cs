@@ -56,30 +56,17 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
     {
         var state = study!.Moving.States.First(one => one.Case == most.Case && one.Diagram is not null);
         var pulls = truss.Picks.Select((pick, index) => (At: pick.Pick.Along.Value.Meters, Pull: state.Levels[index])).Where(one => one.At < most.At).ToList();
-        var weights = loads.Select(load => LeftOf(load, most.At)).Where(one => one.Share > 0).ToList();
+        var weights = loads.Select(load => (Load: load, Left: load.LeftOf(most.At))).Where(one => one.Left.Share > 0).ToList();
         var formula = sign > 0 ? "m = 9.80665 · (Σ Rᵢ · aᵢ − Σ Wⱼ · bⱼ)" : "m = 9.80665 · (Σ Wⱼ · bⱼ − Σ Rᵢ · aᵢ)";
         return Sum.Of($"{name}, {Where(most)}, at rest", formula, Statics.Equilibrium)
             .PutAll("Rᵢ", pulls.Select(one => new Figure<Mass>(Mass.FromKilograms(one.Pull / TrussStatics.Gravity), Doubts, Reason.Derived.It)))
             .PutAll("aᵢ", pulls.Select(one => LengthOf(most.At - one.At)))
-            .PutAll("Wⱼ", weights.Select(one => one.Load.Weight.Value is { } mass ? new Figure<Mass>(mass * one.Share, one.Load.Weight.RestsOn, Reason.Derived.It) : one.Load.Weight))
-            .PutAll("bⱼ", weights.Select(one => LengthOf(one.Lever)))
+            .PutAll("Wⱼ", weights.Select(one => one.Load.Weight.Value is { } mass ? new Figure<Mass>(mass * one.Left.Share, one.Load.Weight.RestsOn, Reason.Derived.It) : one.Load.Weight))
+            .PutAll("bⱼ", weights.Select(one => LengthOf(one.Left.Lever)))
             .Gives((pull, arm, weight, lever) => Torque.FromNewtonMeters(sign * TrussStatics.Gravity * (Moments(pull, arm) - Moments(weight, lever))));
     }
 
     private static double Moments(Terms<Mass> masses, Terms<Length> arms) => masses.Values.Zip(arms.Values, (mass, arm) => mass.Kilograms * arm.Meters).Sum();
-
-    // How much of a load is left of a place, and how far its middle is from there.
-    private static (CarriedLoad Load, double Share, double Lever) LeftOf(CarriedLoad load, double place)
-    {
-        var start = load.From!.Value;
-        if (load.To is not { } end)
-        {
-            return (load, start < place ? 1 : 0, place - start);
-        }
-
-        var covered = Math.Clamp(place, start, end) - start;
-        return (load, covered / (end - start), place - start - (covered / 2));
-    }
 
     private static Figure<Length> LengthOf(double metres) => new(Length.FromMeters(metres), Domain.Facts.Doubts.None, Reason.Derived.It);
 

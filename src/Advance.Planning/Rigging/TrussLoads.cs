@@ -13,9 +13,12 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
     /// <summary>Everything, itself first.</summary>
     public IReadOnlyList<CarriedLoad> Of(PlacedTruss truss)
     {
-        var fixtures = lighting.Fixtures.Where(fixture => IsOn(fixture.Position?.Position, truss)).ToList();
+        var fixtures = FixturesOn(truss);
         return [.. Itself(truss), .. fixtures.Select(fixture => Of(fixture, truss)), .. Cables(truss, fixtures), .. Hung(truss), .. Dressing(truss)];
     }
+
+    /// <summary>The fixtures on it.</summary>
+    public IReadOnlyList<FixturePlan> FixturesOn(PlacedTruss truss) => [.. lighting.Fixtures.Where(fixture => IsOn(fixture.Position?.Position, truss))];
 
     private bool IsOn(Position? position, PlacedTruss truss) => position is not null && brief.Gig.Rigging.At(position.Place) == truss.Truss;
 
@@ -23,10 +26,11 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
     {
         var weight = StackFigures.Weight(truss.Sections, brief.Company.Policies.WeightMargin, $"{truss.Name}, its own weight");
         var length = Doubts.Of(truss.Truss.Length.Doubt);
-        yield return new CarriedLoad($"{truss.Sections.Count} x {truss.Truss.Item.Or("TBC")}", weight with { RestsOn = weight.RestsOn.With(length) }, HowOf(truss.Kind), StartOf(truss), LengthOf(truss), 0) { Where = length };
+        yield return new CarriedLoad($"{truss.Sections.Count} x {truss.Truss.Item.Or("TBC")}", weight with { RestsOn = weight.RestsOn.With(length) }, HowOf(truss.Kind), truss.Start, truss.End, 0) { Where = length };
     }
 
-    private CarriedLoad Of(FixturePlan fixture, PlacedTruss truss)
+    /// <summary>One fixture with what comes with it.</summary>
+    public CarriedLoad Of(FixturePlan fixture, PlacedTruss truss)
     {
         var parts = lighting.Pieces.Where(piece => piece.Address == fixture.Address || piece.Address.Text.StartsWith(fixture.Address.Text + "/", StringComparison.Ordinal));
         var weight = StackFigures.Weight(parts, brief.Company.Policies.WeightMargin, $"{fixture.Name} with what comes with it");
@@ -42,7 +46,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
 
     private IEnumerable<CarriedLoad> Cables(PlacedTruss truss, IReadOnlyList<FixturePlan> fixtures) =>
         leads.On(truss.Name, fixtures.Select(fixture => fixture.Name).ToHashSet(StringComparer.Ordinal)) is { } ends
-            ? [new CarriedLoad($"{ends.Count} leads that end on it", ends.Weight, null, StartOf(truss), LengthOf(truss), 0) { Where = Doubts.Of(truss.Truss.Length.Doubt) }]
+            ? [new CarriedLoad($"{ends.Count} leads that end on it", ends.Weight, null, truss.Start, truss.End, 0) { Where = Doubts.Of(truss.Truss.Length.Doubt) }]
             : [];
 
     // What holds a hang weighs with it.
@@ -56,7 +60,8 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
         .Where(load => string.Equals(load.Truss, truss.Name, StringComparison.OrdinalIgnoreCase))
         .Select(load => Of(load, truss));
 
-    private CarriedLoad Of(TrussLoad load, PlacedTruss truss)
+    /// <summary>A part of its dressing.</summary>
+    public CarriedLoad Of(TrussLoad load, PlacedTruss truss)
     {
         var kind = load.Item is { } item && item.Is(out var id) ? brief.Stock.Find(id) : null;
         var given = load.Weight ?? kind?.Weight;
@@ -71,18 +76,13 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
             load.Count == 1 ? load.What : FormattableString.Invariant($"{load.Count} x {load.What}"),
             weight,
             given is null ? null : how,
-            isWhole ? StartOf(truss) : Metres(load.Along),
-            isWhole ? LengthOf(truss) : Metres(load.To),
+            isWhole ? truss.Start : Metres(load.Along),
+            isWhole ? truss.End : Metres(load.To),
             Metres(load.Offset) ?? 0)
         {
             Where = Doubts.Of(load.Along?.Doubt).With(Doubts.Of(load.To?.Doubt)).With(Doubts.Of(load.Offset?.Doubt)).With(isWhole ? Doubts.Of(truss.Truss.Length.Doubt) : Doubts.None),
         };
     }
-
-    // What is spread over a truss of unknown length is nobody knows where.
-    private static double? StartOf(PlacedTruss truss) => LengthOf(truss) is null ? null : 0;
-
-    private static double? LengthOf(PlacedTruss truss) => truss.Truss.Length.Is(out var length) ? length.Meters : null;
 
     private static double? Metres(Given<Length>? given) => given is { } known && known.Is(out var length) ? length.Meters : null;
 

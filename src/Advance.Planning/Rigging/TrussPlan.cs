@@ -36,6 +36,9 @@ public sealed record TrussPlan(
     /// <summary>Moment and shear together, level and uneven; 1 is all of it.</summary>
     public required Figure<double> Together { get; init; }
 
+    /// <summary>What pushes it sideways and presses it.</summary>
+    public required TrussSideways Sideways { get; init; }
+
     /// <summary>How far it sags level, on points that do not give; unknown where its maker does not say how stiff it is.</summary>
     public required Figure<Length> Sag { get; init; }
 
@@ -72,6 +75,12 @@ public sealed record TrussPlan(
         Stated.Of(Address / "hogging-allowed", $"{Name}, hogging moment allowed", Hogging.Allowed),
         Stated.Of(Address / "shear-allowed", $"{Name}, shear allowed", Shear.Allowed),
         Stated.Of(Address / "together", $"{Name}, moment and shear together", Together),
+        .. !Sideways.IsPushed ? [] : new[]
+        {
+            Stated.Of(Address / "sideways", $"{Name}, bent sideways", Sideways.Moment),
+            Stated.Of(Address / "pressed", $"{Name}, pressed or pulled from end to end", Sideways.Pressed),
+            Stated.Of(Address / "all-together", $"{Name}, what hangs, pushes and presses together", Sideways.Together),
+        },
         .. Picks.SelectMany(pick => pick.Figures),
     ];
 }

@@ -17,6 +17,7 @@ internal sealed class TrussStatics
     private readonly Brief brief;
     private readonly PlacedTruss truss;
     private readonly IReadOnlyList<CarriedLoad> loads;
+    private readonly IReadOnlyList<CarriedLoad> pushes;
     private readonly TrussCapacity capacity;
     private readonly PickParts parts;
     private readonly Doubts where;
@@ -25,9 +26,10 @@ internal sealed class TrussStatics
     /// <param name="truss">Where it hangs.</param>
     /// <param name="bridles">All of them.</param>
     /// <param name="loads">What it carries.</param>
-    public TrussStatics(Brief brief, PlacedTruss truss, IReadOnlyList<PlacedBridle> bridles, IReadOnlyList<CarriedLoad> loads)
+    /// <param name="pushes">What pushes it sideways.</param>
+    public TrussStatics(Brief brief, PlacedTruss truss, IReadOnlyList<PlacedBridle> bridles, IReadOnlyList<CarriedLoad> loads, IReadOnlyList<CarriedLoad> pushes)
     {
-        (this.brief, this.truss, this.loads) = (brief, truss, loads);
+        (this.brief, this.truss, this.loads, this.pushes) = (brief, truss, loads, pushes);
         capacity = new TrussCapacity(truss, brief.Company.Policies.Rigging);
         parts = new PickParts(brief, truss.Name, truss.Picks, truss.Truss.Below, bridles);
         var stiff = truss.Picks.Count > 2 ? parts.StiffnessRestsOn(truss.Kind) : Doubts.None;
@@ -46,8 +48,11 @@ internal sealed class TrussStatics
         var limits = Capacities(hung);
         var study = hung is null ? null : LiftStudy.Of(hung, parts.Uneven.Meters, uneven.Value!.Value.Meters, limits);
         var forces = new TrussForces(truss, loads, study, capacity, parts.Dynamic, where);
-        return new TrussPlan(truss, loads, weight, centre, offset, study, [.. truss.Picks.Select((pick, index) => PickOf(pick, index, weight, centre, study))])
+        var across = new SidewaysStatics(truss, study, pushes, capacity, brief.Company.Policies.Rigging.OffPlumb);
+        List<PickPlan> picks = [.. truss.Picks.Select((pick, index) => PickOf(pick, index, weight, centre, study) with { Pushed = across.On(pick, index) })];
+        return new TrussPlan(truss, loads, weight, centre, offset, study, picks)
         {
+            Sideways = across.Of(picks, forces.Together),
             IsInside = hung?.IsInside,
             Sagging = forces.Sagging,
             Hogging = forces.Hogging,
@@ -98,7 +103,7 @@ internal sealed class TrussStatics
         var isRising = places.Zip(places.Skip(1)).All(pair => pair.Second - pair.First >= HungBeam.LeastApart) && places[0] >= 0 && places[^1] <= length.Meters;
         var bending = truss.Kind?.Truss?.Bending is { IsKnown: true } said ? said.Value.NewtonSquareMetres : truss.Picks.Count <= 2 ? 1e6 : (double?)null;
         var shearing = truss.Kind?.Truss?.ShearStiffness is { IsKnown: true } given ? given.Value.Newtons : (double?)null;
-        return !isRising || bending is null || loads.Sum(load => load.Weight.Value!.Value.Kilograms) <= 0 || loads.Any(load => IsOff(load, length.Meters)) ? null : new HungBeam(
+        return !isRising || bending is null || loads.Sum(load => load.Weight.Value!.Value.Kilograms) <= 0 || !loads.All(load => load.IsWithin(length.Meters)) ? null : new HungBeam(
             length.Meters,
             bending.Value,
             shearing,
@@ -106,8 +111,6 @@ internal sealed class TrussStatics
             [.. loads.Where(load => load.To is null).Select(load => new HungLoad(load.From!.Value, load.Weight.Value!.Value.Kilograms * Gravity, load.Offset))],
             [.. truss.Picks.Select(pick => new HungHoist(pick.Pick.Along.Value.Meters, parts.StiffnessOf(pick)) { BodyAtTruss = !pick.Pick.BodyUp })]);
     }
-
-    private static bool IsOff(CarriedLoad load, double length) => load.From < 0 || load.From > length || load.To > length + 1e-9 || load.To <= load.From;
 
     private LiftCapacities? Capacities(HungBeam? hung) => hung is null ? null : new LiftCapacities(
         [.. truss.Picks.Select(pick => parts.Most(pick) is { } most ? most * Gravity : (double?)null)],
@@ -123,9 +126,10 @@ internal sealed class TrussStatics
         var atRest = Raised($"{pick.Name}, most at rest", level, rest);
         var whileMoving = Raised($"{pick.Name}, most while it moves", level, moving);
         var least = new Figure<Mass>(study is null ? null : Mass.FromKilograms(study.AtRest.Hoists[index].Least.Level / Gravity), weight.RestsOn.With(where), Reason.Derived.It);
+        var spot = pick.Pick.Along.Is(out var along) ? truss.At(along.Meters) : null;
         return new PickPlan(
             pick,
-            pick.Pick.Along.Is(out var along) ? truss.At(along.Meters) : null,
+            spot,
             level,
             atRest,
             rest?.Case.Said,
@@ -139,11 +143,18 @@ internal sealed class TrussStatics
             parts.OnPointMoving(pick, whileMoving))
         {
             Snag = parts.Snag(pick),
-            Lean = parts.LeanOf(truss, pick, parts.OnPoint(pick, atRest)),
+            Lean = parts.LeanOf(pick, pick.Above, spot, TopOf(), truss.Trim.RestsOn.With(truss.RestsOn), parts.OnPoint(pick, atRest)),
             Parts = new PartUses(brief).Straight(pick.AllGear, pick.Pick.Hitch, parts.IsOver, parts.OnPoint(pick, atRest), parts.OnPointMoving(pick, whileMoving)),
             HoistAtRest = parts.OnHoistAtRest(pick, atRest),
             RatingAtRest = parts.RatingAtRestOf(pick),
         };
+    }
+
+    // Where its slings are.
+    private Figure<Length> TopOf()
+    {
+        var depth = truss.Kind?.Size is { IsKnown: true, Value.Height: { } high } ? high : Length.Zero;
+        return Sum.Of($"{truss.Name}, its upper chord", "z = t + d", Publication.Arithmetic).Put("t", truss.Trim).Put("d", new Figure<Length>(depth, Doubts.None, Reason.Derived.It)).Gives((low, deep) => low + deep);
     }
 
     // Each load times the share of it that comes here; the shares are those of each load alone on the chains that pull.

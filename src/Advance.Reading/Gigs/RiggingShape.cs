@@ -68,7 +68,8 @@ internal static class RiggingShape
         var offset = keys.Open("offset", Written.As(Lengths.Signed), "From the centre line of the truss: towards the audience, or towards stage right of one that runs upstage; negative the other way.");
         var secondary = keys.Open("secondary", Written.Text, "What holds it when its fixing lets go, where nothing of its kind in the stock does; none where nothing does.");
         var area = keys.Open("wind-area", Written.As(Quantities.Area), "What the wind sees of it where it hangs in the open: of a cloth width times height, of a loom nothing.");
-        return row => new TrussLoad(truss(row), what(row), item(row), count(row), weight(row), along(row), to(row), offset(row), row.At) { Secondary = secondary(row), WindArea = area(row) };
+        var sideways = keys.Open("sideways", Written.As(Quantities.Load), "What it pulls the truss sideways with, to either side, besides wind: a loom that runs off tight, a line that is tied off.");
+        return row => new TrussLoad(truss(row), what(row), item(row), count(row), weight(row), along(row), to(row), offset(row), row.At) { Secondary = secondary(row), WindArea = area(row), Sideways = sideways(row) };
     });
 
     private static readonly RecordShape<Structure> Structure = new("structure", "Something that is put up and is for its engineer.", keys =>

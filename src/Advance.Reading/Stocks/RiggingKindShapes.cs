@@ -28,6 +28,8 @@ internal static class RiggingKindShapes
         var moment = keys.Open("moment", Written.As(Quantities.Moment), "The largest that makes it sag.");
         var hogging = keys.Open("hogging-moment", Written.As(Quantities.Moment), "The largest over a pick, where that is not the same.");
         var shear = keys.Open("shear", Written.As(Quantities.Force), "The largest shear.");
+        var sideways = keys.Open("sideways-moment", Written.As(Quantities.Moment), "The largest sideways, with nothing hanging on it.");
+        var pressed = keys.Open("pressed", Written.As(Quantities.Force), "The most that may press it from end to end, with nothing hanging on it.");
         var node = keys.Open("node-load", Load, "The most that may hang on one node.");
         var pick = keys.Open("pick-load", Load, "The most that one pick may take.");
         var nodes = keys.Open("nodes", Written.Length, "From node to node.");
@@ -40,6 +42,8 @@ internal static class RiggingKindShapes
             Moment = moment(row),
             Hogging = hogging(row),
             Shear = shear(row),
+            Sideways = sideways(row),
+            Pressed = pressed(row),
             NodeLoad = node(row),
             PickLoad = pick(row),
             Nodes = nodes(row),

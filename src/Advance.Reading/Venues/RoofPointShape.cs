@@ -13,6 +13,7 @@ internal static class RoofPointShape
         var height = keys.Asked("height", Written.Length, "Of the steel above the floor.");
         var limit = keys.Asked("limit", Written.As(Quantities.Load), "What it may carry, straight down.");
         var sideways = keys.Open("sideways", Written.As(Quantities.Load), "What it may be pulled sideways; without it it bears straight down alone.");
+        var plumb = keys.Open("off-plumb", Written.Angle, "How far off plumb it may be pulled.");
         var beam = keys.Open("beam", Written.Name, "The roof beam that it is on.");
         var along = keys.Open("along", Written.Length, "How far along that beam.");
         var moving = keys.Defaulted("limit-for", Written.OneOf("limit-for", "what a limit is for", ("rest", false), ("moving", true)), false, "Whether its limit is for what hangs at rest, or for what moves, with the dynamic factor.", "rest");
@@ -22,6 +23,7 @@ internal static class RoofPointShape
         return row => new RoofPoint(row.Name, place(row), height(row), limit(row), row.At)
         {
             Sideways = sideways(row),
+            OffPlumb = plumb(row),
             Beam = beam(row),
             Along = along(row),
             IsForMoving = moving(row),

@@ -37,6 +37,12 @@ public sealed record PointLoadsView(
     /// <summary>Whether something is pulled sideways.</summary>
     public required bool HasSideways { get; init; }
 
+    /// <summary>Whether wind or a line pushes something sideways.</summary>
+    public required bool IsPushed { get; init; }
+
+    /// <summary>Whether something hangs on a bridle.</summary>
+    public required bool HasBridles { get; init; }
+
     /// <summary>Each truss with its hoists, so that the letter stands alone.</summary>
     public required IReadOnlyList<Hung> Trusses { get; init; }
 
@@ -86,6 +92,9 @@ public sealed record PointLoadsView(
 
         /// <summary>At rest.</summary>
         public Cell Sideways { get; init; } = Cell.Blank;
+
+        /// <summary>What wind and lines push, whichever way.</summary>
+        public Cell Pushed { get; init; } = Cell.Blank;
 
         /// <summary>Degrees clockwise from upstage.</summary>
         public Cell Bearing { get; init; } = Cell.Blank;

@@ -48,7 +48,9 @@ internal sealed class PointLoadsViews
             Moment = rigging.MomentUnit,
             Force = rigging.ForceUnit,
             IsMetric = rigging.IsMetric,
-            HasSideways = hung.Bridles.Count > 0,
+            HasSideways = hung.Points.Any(point => PointRows.IsPulled(point)),
+            IsPushed = hung.Points.Any(point => point.Pushed is not null),
+            HasBridles = hung.Bridles.Count > 0,
             Nowhere = string.Join(", ", hung.Picks.Where(pick => !IsSomewhere(pick)).Select(pick => pick.Name)),
         };
     }
@@ -112,7 +114,7 @@ internal sealed class PointLoadsViews
         var doubts = cloth.Push.RestsOn.With(cloth.Limit.RestsOn);
         var words = cloth.Push.Value is null || cloth.Limit.Value is null
             ? $"{cloth.What} on {cloth.On}: what wind does to it cannot be worked out, as nobody says what wind sees of it or how strong it is."
-            : $"{cloth.What} on {cloth.On}: wind pushes it sideways with {rigging.Shear(cloth.Push).Text} {rigging.ForceUnit} in the most wind that it hangs in; it is down before a gust of {cells.WithUnit(cloth.Limit).Text}. That push is in no row here.";
+            : $"{cloth.What} on {cloth.On}: wind pushes it sideways with {rigging.Shear(cloth.Push).Text} {rigging.ForceUnit} in the most wind that it hangs in; it is down before a gust of {cells.WithUnit(cloth.Limit).Text}.";
         return Cell.Of(words) with { Tbc = cells.NoteOf(doubts) };
     }
 
@@ -146,8 +148,11 @@ internal sealed class PointLoadsViews
 
     private IEnumerable<string> Assumed()
     {
-        yield return "Each point is taken to bear straight down; sideways only what stands in its column.";
-        yield return "Loads are at rest or moved by hoists at the speeds of the hoist table; no wind, no people, no emergency stop harder than the dynamic factor. If it catches: one load on the point catches and its hoist pulls until its limiter slips, all else at rest.";
+        yield return "Each point is taken to bear straight down; sideways only what stands in its columns.";
+        yield return plan.Standing.Site.IsOpenAir == true
+            ? "Wind is reckoned on truss, fixtures, cloths and hangs, to whichever side is worse, each cloth up to the gust that it is down before; not on the roof and not on chains."
+            : "No wind.";
+        yield return "Loads are at rest or moved by hoists at the speeds of the hoist table; no people, no emergency stop harder than the dynamic factor. If it catches: one load on the point catches and its hoist pulls until its limiter slips, all else at rest.";
         yield return plan.Rigging.Points.Any(point => point.Point.Stiffness is not null)
             ? "Points give as the venue has told; those of which it has told nothing are taken as stiff."
             : "Points are taken as stiff; where they give differently, hoists share differently.";

@@ -35,8 +35,9 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
             Moving = rigging.Mass(point.Moving),
             MovingWeight = rigging.Weight(point.Moving),
             Snag = point.Snag is { } caught ? rigging.Mass(caught, caught.AtMost(point.Point.Snag is { } once ? Figure.From(once) : point.Limit)) : Cell.Blank,
-            Sideways = point.Sideways is { Value.Kilograms: 0, RestsOn.Any: false } ? Cell.Blank : SidewaysOf(point),
-            Bearing = point.Bearing is { } bearing ? Degrees(bearing) with { Tbc = point.Sideways.RestsOn.Any ? "" : null } : Cell.Blank,
+            Sideways = point.Sideways is { Value.Kilograms: 0, RestsOn.Any: false } || !IsPulled(point) ? Cell.Blank : rigging.Mass(point.Sideways, point.Pushed is null ? point.SidewaysHolds : Verdict.Holds),
+            Pushed = point.Pushed is { } pushed ? rigging.Mass(pushed, point.SidewaysHolds) : Cell.Blank,
+            Bearing = IsPulled(point) && point.Bearing is { } bearing ? Degrees(bearing) with { Tbc = point.Sideways.RestsOn.Any ? "" : null } : Cell.Blank,
             Limit = rigging.Mass(point.Limit),
             RatedFor = RatedFor(point),
             Share = RiggingCells.Share(point.Counts, point.Limit),
@@ -55,9 +56,8 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
 
     private static string MadeOf(BridleLegPlan leg) => leg.Placed.Gear.Count > 0 ? $" ({GearWords.Of(leg.Placed.Gear, leg.Placed.Made)})" : "";
 
-    private Cell SidewaysOf(PointPlan point) => point.Point.Sideways is { } given
-        ? rigging.Mass(point.Sideways, point.Sideways.AtMost(Figure.From(given)))
-        : rigging.Mass(point.Sideways, point.Sideways.Value is null ? Verdict.CannotBeJudged : Verdict.Fails);
+    /// <summary>Whether it is pulled sideways more than rounding leaves.</summary>
+    public static bool IsPulled(PointPlan point) => point.Sideways.Value is not { Kilograms: < 0.5 };
 
     private Cell PlaceOf(PointPlan point, Func<Spot, double> of)
     {
@@ -69,7 +69,13 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
     {
         var words = point.Point.IsForMoving ? "moving" : "at rest";
         var by = point.Point.RatedBy is { } rated ? cells.Of(rated) : Cell.Blank;
-        return Cell.Of(by.Text.Length > 0 ? $"{words}, {by.Text}" : $"{words}, rated by nobody named") with { Tbc = point.Point.Limit.Doubt is { } doubt ? cells.Note(doubt) : by.Tbc };
+        var across = (point.Point.Sideways, point.Point.OffPlumb) switch
+        {
+            ({ } most, _) => most.IsKnown ? $", sideways {cells.Of(most).Text}" : ", sideways not told",
+            (_, { } lean) => $", {cells.Of(lean).Text} off plumb",
+            _ => "",
+        };
+        return Cell.Of($"{words}{across}, {(by.Text.Length > 0 ? by.Text : "rated by nobody named")}") with { Tbc = point.Point.Limit.Doubt is { } doubt ? cells.Note(doubt) : by.Tbc };
     }
 
     private string LengthOf(double metres) => $"{rigging.Length(metres).Text} {cells.LengthUnit}";

@@ -18,6 +18,9 @@ public sealed record TrussPicturesView(IReadOnlyList<TrussPicturesView.Picture> 
         /// <summary>Whether shear and moment could be worked out.</summary>
         public required bool HasForces { get; init; }
 
+        /// <summary>What wind, lines and leaning chains add sideways and from end to end, in words; blank where nothing does.</summary>
+        public required Cell Sideways { get; init; }
+
         /// <summary>Of its loads, those of unknown place; empty for none.</summary>
         public required string Unplaced { get; init; }
     }

@@ -1,4 +1,5 @@
 using Advance.Domain.Facts;
+using Advance.Domain.Wording;
 using Advance.Planning;
 using Advance.Sheets.Drawings;
 
@@ -23,7 +24,17 @@ internal static class TrussPicturesViews
         truss.Loads.Count > 0 ? new Cells(plan).WithUnit(truss.Loads[0].Weight) : Cell.Blank)
     {
         IsCut = TrussElevationDrawing.HeightsOf(plan, truss).IsCut,
+        Sideways = truss.Sideways.IsPushed ? SidewaysOf(truss.Sideways, plan) : Cell.Blank,
         HasForces = truss.Study is not null,
         Unplaced = string.Join(", ", truss.Loads.Skip(1).Where(load => load.From is null).Select(load => load.What)),
     };
+
+    private static Cell SidewaysOf(TrussSideways sideways, Plan plan)
+    {
+        var cells = new Cells(plan);
+        var together = sideways.Together.Value is { } share ? $"with what hangs {Numbers.Plain(100 * share, 0)} % of what it bears" : "what it bears that way is not known";
+        var pressed = sideways.Pressed.Value is { Newtons: > 0 } ? $", {cells.WithUnit(sideways.Pressed).Text} from end to end" : "";
+        var moment = cells.WithUnit(sideways.Moment);
+        return moment with { Text = $"{moment.Text} sideways{pressed}, {together}", Address = null };
+    }
 }

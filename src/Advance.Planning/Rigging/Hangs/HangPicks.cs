@@ -123,6 +123,8 @@ internal sealed class HangPicks
         var off = Offset(index, parts.Uneven);
         var (rest, moving) = (Raised($"{pick.Name}, most at rest", level, off.Most, index), Raised($"{pick.Name}, most while it moves", level, Offset(index, Uneven?.Value ?? Length.Zero).Most, index));
         var spot = SpotOf(index);
+        var (height, onPoint) = (reach.HeightOf(index), parts.OnPoint(pick, rest));
+        var lean = parts.LeanOf(pick, PointOver(pick), spot, height, WhereRestsOn, onPoint);
         var made = new PickPlan(
             pick,
             spot,
@@ -135,16 +137,17 @@ internal sealed class HangPicks
             level.Value is null ? NoMass with { RestsOn = level.RestsOn } : Sum.Of($"{pick.Name}, most however uneven", "R = W", Statics.Equilibrium).Put("W", carried).Gives(all => all),
             parts.OnHoist(pick, moving),
             parts.RatingOf(pick),
-            parts.OnPoint(pick, rest),
+            onPoint,
             parts.OnPointMoving(pick, moving))
         {
+            Lean = lean,
+            PulledBack = PulledBack(pick, rest),
             Snag = parts.Snag(pick),
-            Parts = new PartUses(brief).Straight(pick.AllGear, pick.Pick.Hitch, parts.IsOver, parts.OnPoint(pick, rest), parts.OnPointMoving(pick, moving)),
+            Parts = new PartUses(brief).Straight(pick.AllGear, pick.Pick.Hitch, parts.IsOver, onPoint, parts.OnPointMoving(pick, moving)),
             HoistAtRest = parts.OnHoistAtRest(pick, rest),
             RatingAtRest = parts.RatingAtRestOf(pick),
         };
-        var height = reach.HeightOf(index);
-        return new HangPickPlan(made, holding.Used[index], plan.Placed.Written(index).Hole is null, height) { OffPlumb = OffPlumb(pick, spot, height) };
+        return new HangPickPlan(made, holding.Used[index], plan.Placed.Written(index).Hole is null, height) { OffPlumb = OffPlumb(pick, spot, height, lean) };
     }
 
     private string CaseOf(int index) => Pair is { } pair ? (index == pair.Front ? "front high" : "rear high") : "level";
@@ -192,32 +195,38 @@ internal sealed class HangPicks
         return spot.Plus(-ahead * sin, -ahead * cos);
     }
 
-    // How far what it hangs on is to the side of a hole, and how high: a point, or the line of a truss, along which a pick may be anywhere.
-    private (double Away, Figure<Length> Height, Doubts RestsOn)? Above(PlacedPick pick, Spot hole)
+    private RiggingPoint? PointOver(PlacedPick pick) =>
+        parts.PointOf(pick) is { } point && ground.Find(point.Place) is { } at && point.Height.Is(out var height) ? new RiggingPoint(at.X, at.Y, height.Meters) : null;
+
+    // Along the truss that it hangs on a pick may be anywhere.
+    private Figure<Angle>? OffTruss(PlacedPick pick, Spot? hole, Figure<Length> height)
     {
-        if (parts.PointOf(pick) is { } point)
+        var truss = pick.Pick.Point.Is(out var name) ? brief.Gig.Rigging.Trusses.FirstOrDefault(one => string.Equals(one.Name, name, StringComparison.OrdinalIgnoreCase)) : null;
+        if (truss is null || hole is not { } from || ground.Find(truss.Place) is not { } middle || HangHeights.AboveFloor(truss.Trim, ground) is not { } trim || !(height.Value < trim.Value))
         {
-            return ground.Find(point.Place) is { } at ? (hole.To(at), Figure.From(point.Height), Doubts.Of(point.Place.Doubt)) : null;
+            return null;
         }
 
-        var truss = pick.Pick.Point.Is(out var name) ? brief.Gig.Rigging.Trusses.FirstOrDefault(one => string.Equals(one.Name, name, StringComparison.OrdinalIgnoreCase)) : null;
-        return truss is not null && ground.Find(truss.Place) is { } middle
-            ? (Math.Abs(truss.RunsUpstage ? hole.X - middle.X : hole.Y - middle.Y), HangHeights.AboveFloor(truss.Trim, ground), Doubts.Of(truss.Place.Doubt))
-            : null;
+        var away = Length.FromMeters(Math.Abs(truss.RunsUpstage ? from.X - middle.X : from.Y - middle.Y));
+        return Sum.Of($"{pick.Name}, chain off plumb", "β = atan(d / (H − h))", Publication.Arithmetic)
+            .Put("d", new Figure<Length>(away, WhereRestsOn.With(Doubts.Of(truss.Place.Doubt)), Reason.Derived.It)).Put("H", trim).Put("h", height)
+            .Gives((side, steel, low) => Angle.FromRadians(Math.Atan2(side.Meters, steel.Meters - low.Meters)));
     }
 
-    private Figure<Angle> OffPlumb(PlacedPick pick, Spot? hole, Figure<Length> height)
-    {
-        var doubts = plan.Stack.RestsOn.With(facts.Doubts);
-        if (hole is not { } from || Above(pick, from) is not { } above || !(height.Value < above.Height.Value))
-        {
-            return new Figure<Angle>(null, doubts, Reason.Derived.It);
-        }
+    private Doubts WhereRestsOn => plan.Stack.RestsOn.With(facts.Doubts);
 
-        var away = new Figure<Length>(Length.FromMeters(above.Away), doubts.With(above.RestsOn), Reason.Derived.It);
-        var bare = Sum.Of($"{pick.Name}, chain off plumb", "β = atan(d / (H − h))", Publication.Arithmetic).Put("d", away).Put("H", above.Height).Put("h", height)
-            .Gives((side, steel, low) => Angle.FromRadians(Math.Atan2(side.Meters, steel.Meters - low.Meters)));
+    private Figure<Angle> OffPlumb(PlacedPick pick, Spot? hole, Figure<Length> height, PickLean? lean)
+    {
+        var bare = lean?.Lean ?? OffTruss(pick, hole, height) ?? new Figure<Angle>(null, WhereRestsOn, Reason.Derived.It);
         return holding.Pull is not { } pull ? bare
-            : Sum.Of($"{pick.Name}, chain off plumb at most, pulled back", "β = d + l", Publication.Arithmetic).Put("d", bare).Put("l", pull.Lean).Gives((side, lean) => side + lean);
+            : Sum.Of($"{pick.Name}, chain off plumb at most, pulled back", "β = d + l", Publication.Arithmetic).Put("d", bare).Put("l", pull.Lean).Gives((side, off) => side + off);
+    }
+
+    // To the rear of where it aims.
+    private SidewaysPull? PulledBack(PlacedPick pick, Figure<Mass> carries)
+    {
+        var (sin, cos) = Math.SinCos(plan.Stack.Turn * Math.PI / 180);
+        return holding.Pull is not { } pull ? null
+            : new SidewaysPull(Sum.Of($"{pick.Name}, pulled back, sideways", "H = R · tan(β)", Statics.Equilibrium).Put("R", carries).Put("β", pull.Lean).Gives((down, lean) => down * Math.Tan(lean.Radians)), sin, cos);
     }
 }

@@ -40,7 +40,8 @@ internal sealed class HangStatics(Brief brief, Ground ground, SoundPlan sound, L
         };
         var picks = new HangPicks(brief, ground, plan, facts, holding, heights, bridles);
         var (least, most) = picks.Tilts();
-        return plan with { Picks = picks.All(), LeastTilt = least, MostTilt = most, UnevenMoving = picks.Uneven, Wind = HangWind.Of(brief, plan) };
+        var wind = HangWind.Of(brief, plan);
+        return plan with { Picks = wind?.Between(picks.All()) ?? picks.All(), LeastTilt = least, MostTilt = most, UnevenMoving = picks.Uneven, Wind = wind };
     }
 
     private IEnumerable<CarriedLoad> FrameLoads(StackPlan stack)

@@ -32,6 +32,20 @@ public sealed record HangWind(Figure<Speed> Gust, Figure<Force> Push, Figure<Ang
         return new HangWind(gust, push, swing, pull);
     }
 
+    /// <summary>What each pick gets of the push: as much of it as it carries of the weight.</summary>
+    internal IReadOnlyList<HangPickPlan> Between(IReadOnlyList<HangPickPlan> picks) =>
+    [
+        .. picks.Select(pick => pick with
+        {
+            Pick = pick.Pick with
+            {
+                Pushed = Sum.Of($"{pick.Pick.Name}, pushed sideways, either way", "H = F · R / (9.80665 · Σ Rᵢ)", Statics.Equilibrium)
+                    .Put("F", Push).Put("R", pick.Pick.Level).PutAll("Rᵢ", picks.Select(one => one.Pick.Level))
+                    .Gives((force, own, all) => Mass.FromKilograms(force.Newtons / TrussStatics.Gravity * own.Kilograms / all.Values.Sum(one => one.Kilograms))),
+            },
+        }),
+    ];
+
     // From the side that it finds most of, the same for all boxes.
     private static List<Figure<UnitsNet.Area>> Faces(Brief brief, HangPlan hang)
     {

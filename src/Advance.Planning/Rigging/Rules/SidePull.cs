@@ -38,7 +38,7 @@ internal sealed class SidePull : Rule<SidePull.Case>
 
     protected override Said Say(Case found) => new(
         found.Lean is { } lean
-            ? Words.Of($"{found.Pick.Name} hangs {lean.Off.Value!.Value} beside {found.Pick.Placed.Pick.Point.Or("its point")}, {found.OffPlumb.Value!.Value} off plumb, and pulls it sideways with {(lean.Pull.Value is { } pull ? Words.Of($"{pull}") : Words.FromString("nobody knows how much"))}.")
+            ? Words.Of($"{found.Pick.Name} hangs {lean.Off.Value!.Value} beside {found.Pick.Placed.Pick.Point.Or("its point")}, {found.OffPlumb.Value!.Value} off plumb, and pulls it sideways with {(lean.Pull.Pull.Value is { } pull ? Words.Of($"{pull}") : Words.FromString("nobody knows how much"))}.")
             : Words.Of($"{found.Pick.Name}: its chain is {found.OffPlumb.Value!.Value} off plumb from frame to point, and {found.Limit.Value!.Value} is the most."),
         found.Lean is null ? "Move the hang or the point, or bring the hook over it with a bridle." : "Move the truss or the point, or bring the hook over it with a bridle.",
         $"{found.OffPlumb.Value!.Value}");

@@ -1,4 +1,3 @@
-using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
 
@@ -13,7 +12,7 @@ internal sealed class SidewaysAtPoint : Rule<SidewaysAtPoint.Case>
 
     public override bool LifeOrFuse => true;
 
-    public override string Catches => "A point is pulled sideways more than its venue allows; one of which nothing is said bears straight down alone.";
+    public override string Catches => "A point is pulled sideways more than its venue allows, by legs of bridles, chains that lean, wind or lines; one of which nothing is said bears no more than a chain that counts as plumb.";
 
     public override string Why => "A beam clamp slides along its beam, a batten rolls.";
 
@@ -21,18 +20,31 @@ internal sealed class SidewaysAtPoint : Rule<SidewaysAtPoint.Case>
 
     public override Publication Source => Handbook.RiggingStandards.EventRigging;
 
-    protected override IEnumerable<Case> Cases(Plan plan) => plan.Rigging.Points.Where(point => point.Sideways.Value is { Kilograms: > 0.5 }).Select(point => new Case(point));
-
-    protected override Said Say(Case found) => found.Point.Point.Sideways is { IsKnown: true } allowed
-        ? new($"{found.Point.Point.Name} is pulled sideways with {found.Point.Sideways.Value!.Value}, and may be with {allowed.Value}.", "Longer legs, or ask the venue's engineer.", $"{found.Point.Sideways.Value!.Value} of {allowed.Value}")
-        : new($"{found.Point.Point.Name} is pulled sideways with {found.Point.Sideways.Value!.Value}, and its venue only says what it bears straight down.", "Ask the venue's engineer what it bears sideways.", $"{found.Point.Sideways.Value!.Value}");
-
-    private static Verdict Judge(PointPlan point) => point.Point.Sideways switch
+    // What nobody has told is one question, however many points there are.
+    protected override IEnumerable<Case> Cases(Plan plan)
     {
-        null => Verdict.Fails,
-        { IsKnown: true } allowed => point.Sideways.Value!.Value <= allowed.Value ? Verdict.Holds : Verdict.Fails,
-        _ => Verdict.CannotBeJudged,
+        var pulled = plan.Rigging.Points.Where(point => point.SidewaysMost.Value is { Kilograms: > 0.5 } || (point.SidewaysMost.Value is null && point.Pushed is not null)).ToList();
+        var open = pulled.Where(point => point.SidewaysHolds == Verdict.CannotBeJudged).ToList();
+        return [.. pulled.Except(open).Select(point => new Case(point, [])), .. open.Count == 0 ? [] : new[] { new Case(open[0], open) }];
+    }
+
+    protected override Said Say(Case found) => (found.Point.SidewaysMost.Value, found.Point.Point) switch
+    {
+        _ when found.Open.Count > 0 => SayOpen(found.Open),
+        ({ } most, { Sideways: { IsKnown: true } allowed }) => new($"{found.Point.Point.Name} is pulled sideways with {most}, and may be with {allowed.Value}.", "Longer legs, or ask the venue's engineer.", $"{most} of {allowed.Value}"),
+        ({ } most, { OffPlumb: { IsKnown: true } lean }) => new($"{found.Point.Point.Name} is pulled sideways with {most}, further off plumb than the {lean.Value} that it may be.", "Longer legs, or ask the venue's engineer.", $"{most} over {lean.Value}"),
+        var (most, _) => new($"{found.Point.Point.Name} is pulled sideways with {most!.Value}, and its venue only says what it bears straight down.", "Ask the venue's engineer what it bears sideways.", $"{most.Value}"),
     };
 
-    internal sealed record Case(PointPlan Point) : Judgement(Point.Address / "sideways", Point.At, Judge(Point), Point.Sideways.RestsOn.With(Doubts.Of(Point.Point.Sideways?.Doubt)));
+    private static Said SayOpen(IReadOnlyList<PointPlan> open) => open.Select(point => point.SidewaysMost.Value).Max() is { } most
+        ? new($"Nobody has told what {Names(open)} may be pulled sideways; {most} pulls at one of them.", "Send the venue the point loads, and have its engineer answer.", $"unknown")
+        : new($"Nobody knows what wind and lines push {Names(open)} sideways with.", "Write the gust up to which all stands, and what wind sees of what hangs.", $"unknown");
+
+    private static string Names(IReadOnlyList<PointPlan> points) => string.Join(", ", points.Select(point => point.Point.Name));
+
+    internal sealed record Case(PointPlan Point, IReadOnlyList<PointPlan> Open) : Judgement(
+        Open.Count > 0 ? Address.Of("rigging") / "points-sideways" : Point.Address / "sideways",
+        Point.At,
+        Point.SidewaysHolds,
+        Open.Append(Point).Aggregate(Domain.Facts.Doubts.None, (sum, point) => sum.With(point.SidewaysMost.RestsOn).With(point.SidewaysLimit.RestsOn)));
 }

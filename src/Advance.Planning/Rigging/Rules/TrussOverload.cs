@@ -13,7 +13,7 @@ internal sealed class TrussOverload : Rule<TrussOverload.Case>
 
     public override bool LifeOrFuse => true;
 
-    public override string Catches => "A truss bends or shears more than its maker allows, level or as uneven as it is reckoned while it moves.";
+    public override string Catches => "A truss bends or shears more than its maker allows, level or as uneven as it is reckoned while it moves, or with what wind, lines and leaning chains add sideways and from end to end.";
 
     public override string Why => "Truss folds without warning.";
 
@@ -36,7 +36,7 @@ internal sealed class TrussOverload : Rule<TrussOverload.Case>
             : truss.Sagging.Allowed.Value is null || truss.Hogging.Allowed.Value is null || truss.Shear.Allowed.Value is null ? Verdict.CannotBeJudged : Verdict.Holds;
 
         private static Words? WorstOf(TrussPlan truss) =>
-            Over("sagging moment", truss.Sagging) ?? Over("hogging moment", truss.Hogging) ?? Over("shear", truss.Shear) ?? TogetherOf(truss) ?? NodeOf(truss) ?? PickOf(truss);
+            Over("sagging moment", truss.Sagging) ?? Over("hogging moment", truss.Hogging) ?? Over("shear", truss.Shear) ?? TogetherOf(truss) ?? SidewaysOf(truss) ?? NodeOf(truss) ?? PickOf(truss);
 
         private static Words? Over<T>(string what, TrussForce<T> force)
             where T : struct, IComparable<T> =>
@@ -44,6 +44,10 @@ internal sealed class TrussOverload : Rule<TrussOverload.Case>
 
         private static Words? TogetherOf(TrussPlan truss) =>
             truss.Together.Value is > 1 and var share ? Words.Of($"moment and shear together {UnitsNet.Ratio.FromDecimalFractions(share)} of what is allowed") : null;
+
+        private static Words? SidewaysOf(TrussPlan truss) => truss.Sideways is { IsPushed: true, Together.Value: > 1 and var share }
+            ? Words.Of($"what hangs, pushes sideways and presses together {UnitsNet.Ratio.FromDecimalFractions(share)} of what is allowed")
+            : null;
 
         private static Words? NodeOf(TrussPlan truss) => truss.Placed.Kind?.Truss?.NodeLoad is { IsKnown: true } node
             && truss.Loads.Where(load => load.To is null).Select(load => load.Weight.Value).Max() is { } heaviest && heaviest > node.Value

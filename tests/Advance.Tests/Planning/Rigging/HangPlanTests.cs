@@ -61,6 +61,43 @@ public sealed class HangPlanTests
         Assert.Equal(plan.Rigging.Points.Sum(point => point.AtRest.Value!.Value.Kilograms), plan.Rigging.Roof!.Value!.Value.Kilograms, 6);
     }
 
+    [Fact]
+    public void Wind_on_a_hang_comes_on_its_points_as_they_carry_it()
+    {
+        var rigging = Plan("rigging/hang-swings/in-the-open.yaml").Rigging;
+        var push = rigging.Hangs.Single().Wind!.Push.Value!.Value.Newtons / 9.80665;
+        Assert.Equal(push, rigging.Points.Sum(point => point.Pushed!.Value!.Value.Kilograms), 9);
+        Assert.All(rigging.Points, point => Assert.Equal(
+            push * point.AtRest.Value!.Value.Kilograms / rigging.Roof!.Value!.Value.Kilograms, point.Pushed!.Value!.Value.Kilograms, push * 0.1));
+    }
+
+    // The level part of the line, 20 kg at 30 degrees, and to the rear, which is upstage of what looks at the audience.
+    [Fact]
+    public void A_pull_back_pulls_the_point_sideways_with_its_level_part()
+    {
+        const string Gig = """
+            gig: Pulled back
+            day: Sat 12 Sep 2026
+            stock: stock.yaml
+            venue: venue.yaml
+            stage: {size: 10 x 6 m, height: 0 m above floor}
+            sound:
+              hangs:
+                Main:
+                  place: SR 5 m DS 1 m
+                  aim: straight
+                  from-top-down: [frame, 4 x hang-8]
+                  splays: [0 deg, 0 deg, 0 deg, 0 deg]
+                  trim: 4 m above floor
+                  pull-back: {pull: 20 kg, up: 30 deg, to: rear truss}
+                  picks: [{hole: 7, points: [P1]}]
+            """;
+        var files = MemoryDoor.Of(("gig.yaml", Gig), ("stock.yaml", Case("shop-hang/stock.yaml")), ("venue.yaml", Case("shop-hang/venue.yaml")));
+        var point = Planner.Plan(BriefReader.Read(files, "gig.yaml").Brief!).Rigging.Points.Single();
+        Assert.Equal(20 * Math.Cos(Math.PI / 6), point.Sideways.Value!.Value.Kilograms, 9);
+        Assert.Equal(0, point.Bearing!.Value, 9);
+    }
+
     [Theory]
     [InlineData("from-top-down: [frame, hang-8]")]
     [InlineData("from-top-down: []")]
