@@ -60,6 +60,12 @@ public sealed record RiggingPolicies
     /// <summary>How far a chain may be off plumb.</summary>
     public Angle OffPlumb { get; init; } = Angle.FromDegrees(3);
 
+    /// <summary>What may hang between the nodes of a truss, in one place, where its maker does not say.</summary>
+    public Mass BetweenNodes { get; init; } = Mass.FromKilograms(50);
+
+    /// <summary>How far from a node still counts as at it.</summary>
+    public Length AtNode { get; init; } = Length.FromMeters(0.1);
+
     /// <summary>How near a hang may come to the tilt that its maker's table ends at.</summary>
     public Angle NearTable { get; init; } = Angle.FromDegrees(2);
 

@@ -33,6 +33,9 @@ public sealed record Truss(Given<Length> Length, int Chords, IReadOnlyList<SpanR
     /// <summary>The most that may hang on one node; null where nobody says.</summary>
     public Given<Mass>? NodeLoad { get; init; }
 
+    /// <summary>The most that may hang in one place between two nodes; null where nobody says.</summary>
+    public Given<Mass>? BetweenNodes { get; init; }
+
     /// <summary>The most that one pick may take; null where nobody says.</summary>
     public Given<Mass>? PickLoad { get; init; }
 

@@ -20,6 +20,15 @@ public sealed record RoofBeam(string Name, Given<Length> Span, Given<Mass>? Cent
     /// <summary>Whether it rests on its two ends and nothing else; a beam over more supports is for its engineer.</summary>
     public bool IsSimple { get; init; } = true;
 
+    /// <summary>How many points on it may be used at once, those of others among them; null where nobody says.</summary>
+    public Given<int>? MostPoints { get; init; }
+
+    /// <summary>How far apart points that are used must be at least; null where nobody says.</summary>
+    public Given<Length>? Apart { get; init; }
+
+    /// <summary>Whether it is of timber, which bears less the longer a load hangs.</summary>
+    public bool IsTimber { get; init; }
+
     /// <summary>What else hangs on it.</summary>
     public IReadOnlyList<BeamLoad> Others { get; init; } = [];
 }

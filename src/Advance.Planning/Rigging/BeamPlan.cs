@@ -16,6 +16,12 @@ public sealed record BeamPlan(RoofBeam Beam, Figure<Torque> Moment, Figure<Torqu
     /// <summary>All that hangs on it.</summary>
     public required Figure<Mass> All { get; init; }
 
+    /// <summary>How far along it each point is that is used, ours and those of others, rising; null where nobody knows of one.</summary>
+    public required IReadOnlyList<double>? Along { get; init; }
+
+    /// <summary>How many points on it are used, ours and those of others.</summary>
+    public required int Used { get; init; }
+
     /// <summary>Where the first thing on it was asked for.</summary>
     public required Mark At { get; init; }
 

@@ -89,7 +89,13 @@ internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<PickPl
         var left = EndOf($"{beam.Name}, on its first end", beam, loads, isFirst: true);
         var right = EndOf($"{beam.Name}, on its other end", beam, loads, isFirst: false);
         var isFirstMore = left.Value is { } one && right.Value is { } other && one.Newtons > other.Newtons;
-        return new BeamPlan(beam, MomentOf(beam, loads, left), Allowed(beam), isFirstMore ? left : right, beam.Shear is { } shear ? Figure.From(shear) : new Figure<Force>(null, Doubts.None, Reason.Derived.It)) { At = points[0].At, All = BridleStatics.Total($"{beam.Name}, all that hangs on it", loads.Select(load => load.Load)) };
+        return new BeamPlan(beam, MomentOf(beam, loads, left), Allowed(beam), isFirstMore ? left : right, beam.Shear is { } shear ? Figure.From(shear) : new Figure<Force>(null, Doubts.None, Reason.Derived.It)) 
+        {
+            At = points[0].At,
+            Used = loads.Count,
+            Along = loads.TrueForAll(load => load.At.Value is not null) ? [.. loads.Select(load => load.At.Value!.Value.Meters).Order()] : null,
+            All = BridleStatics.Total($"{beam.Name}, all that hangs on it", loads.Select(load => load.Load)),
+        };
     }
 
     private static Figure<Force> EndOf(string name, RoofBeam beam, List<(Figure<Length> At, Figure<Mass> Load)> loads, bool isFirst) =>

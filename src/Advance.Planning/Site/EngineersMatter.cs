@@ -42,6 +42,9 @@ public sealed record EngineersMatter(Address Where, Mark At, string What, string
     private static IEnumerable<EngineersMatter> Roof(Plan plan) => plan.Rigging.Trusses.Count == 0 ? [] :
     [
         .. Answered(StandingSite.Address / "snow", plan.Brief.Gig.Rigging.Trusses[0].At, "The roof", "a roof that may carry snow and us", plan.Brief.Venue.Hall.HasSnow),
+        .. from beam in plan.Rigging.Beams
+           where beam.Beam.IsTimber
+           select new EngineersMatter(beam.Address / "timber", beam.At, beam.Beam.Name, "a timber beam, which bears less the longer a load hangs and the wetter it is,"),
         .. Answered(StandingSite.Address / "ponding", plan.Brief.Gig.Rigging.Trusses[0].At, "The roof", "a roof that water may stand on", plan.Brief.Venue.Hall.HasPonding),
     ];
 

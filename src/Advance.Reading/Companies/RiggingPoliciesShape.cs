@@ -28,6 +28,8 @@ internal static class RiggingPoliciesShape
         var over = PolicyKeys.Percent(keys, "over-people", standard.OverPeople, "What is left over people of what a sling, steel or shackle may carry.");
         var hitch = keys.Defaulted("hitch", SlingHitchShape.It, standard.Hitch, "How a roundsling is laid where nobody says.", "choked");
         var bond = keys.Defaulted("bond-above", Written.Length, standard.BondAbove, "What hangs higher above what is below it needs something that holds it when its fixing lets go.", "2 m");
+        var between = keys.Defaulted("between-nodes", Written.Weight, standard.BetweenNodes, "What may hang between the nodes of a truss, in one place, where its maker does not say.", "50 kg");
+        var atNode = keys.Defaulted("at-node", Written.Length, standard.AtNode, "How far from a node of a truss still counts as at it.", "100 mm");
         var near = keys.Defaulted("near-table", Written.Angle, standard.NearTable, "How near a hang may come to the tilt that its maker's table ends at.", "2 deg");
         var plumb = keys.Defaulted("off-plumb", Written.Angle, standard.OffPlumb, "How far a chain may be off plumb.", "3 deg");
         var tolerance = keys.Defaulted("tilt-tolerance", Written.Angle, standard.TiltTolerance, "How far a hang may tilt other than it is to.", "1 deg");
@@ -49,6 +51,8 @@ internal static class RiggingPoliciesShape
             UsedTruss = used(row),
             ChainReserve = reserve(row),
             LeastPick = least(row),
+            BetweenNodes = between(row),
+            AtNode = atNode(row),
             NearTable = near(row),
             OffPlumb = plumb(row),
             TiltTolerance = tolerance(row),

@@ -31,6 +31,7 @@ internal static class RiggingKindShapes
         var sideways = keys.Open("sideways-moment", Written.As(Quantities.Moment), "The largest sideways, with nothing hanging on it.");
         var pressed = keys.Open("pressed", Written.As(Quantities.Force), "The most that may press it from end to end, with nothing hanging on it.");
         var node = keys.Open("node-load", Load, "The most that may hang on one node.");
+        var between = keys.Open("between-nodes", Load, "The most that may hang in one place between two nodes; without it as the company says.");
         var pick = keys.Open("pick-load", Load, "The most that one pick may take.");
         var nodes = keys.Open("nodes", Written.Length, "From node to node.");
         var width = keys.Open("width", Written.Length, "Between its chords, across.");
@@ -45,6 +46,7 @@ internal static class RiggingKindShapes
             Sideways = sideways(row),
             Pressed = pressed(row),
             NodeLoad = node(row),
+            BetweenNodes = between(row),
             PickLoad = pick(row),
             Nodes = nodes(row),
             Width = width(row),

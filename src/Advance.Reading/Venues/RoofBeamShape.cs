@@ -23,7 +23,10 @@ internal static class RoofBeamShape
         var moment = keys.Open("moment", Written.As(Quantities.Moment), "The largest, where an engineer says so.");
         var shear = keys.Open("shear", Written.As(Quantities.Force), "The largest.");
         var ends = keys.Defaulted("ends", Written.OneOf("beam-ends", "how a beam rests", ("simple", true), ("continuous", false)), true, "Whether it rests on its two ends and nothing else.", "simple");
+        var most = keys.Open("most-points", Written.Count, "How many points on it may be used at once, those of others among them.");
+        var apart = keys.Open("points-apart", Written.Length, "How far apart points that are used must be at least.");
+        var timber = keys.Defaulted("made", Written.OneOf("beam-made", "what a beam is made of", ("metal", false), ("timber", true)), false, "What it is made of: timber bears less the longer a load hangs.", "metal");
         var others = keys.Any("others", Written.Table(Other), "What else hangs on it.");
-        return row => new RoofBeam(row.Name, span(row), centre(row), uniform(row), row.At) { Moment = moment(row), Shear = shear(row), IsSimple = ends(row), Others = others(row) };
+        return row => new RoofBeam(row.Name, span(row), centre(row), uniform(row), row.At) { Moment = moment(row), Shear = shear(row), IsSimple = ends(row), MostPoints = most(row), Apart = apart(row), IsTimber = timber(row), Others = others(row) };
     });
 }
