@@ -33,6 +33,9 @@ public sealed record HangView(
     /// <summary>Whether a chain is on a point, so that it can be off plumb.</summary>
     public bool HasPlumb { get; init; }
 
+    /// <summary>Whether a line pulls it back.</summary>
+    public bool IsPulled { get; init; }
+
     /// <summary>Whether the drawing is cut above or below, so that its dimensions count.</summary>
     public bool IsCut { get; init; }
 

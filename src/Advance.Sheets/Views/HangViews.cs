@@ -51,6 +51,7 @@ internal sealed class HangViews
             HasSettings = rows.Exists(row => !row.Settings.IsBlank),
             HasUnweighed = hang.Loads.Any(load => load.How is not (Known.Weighed or null)),
             HasPlumb = hang.Picks.Any(pick => pick.OffPlumb.Value is not null),
+            IsPulled = hang.Placed.Flown.PullBack is not null,
             IsCut = Drawings.HangDrawing.IsCut(hang),
             Mass = cells.MassUnit,
             Length = cells.LengthUnit,

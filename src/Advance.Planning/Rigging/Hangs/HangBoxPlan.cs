@@ -9,8 +9,8 @@ namespace Advance.Planning;
 /// <param name="Tilt">How far down it looks.</param>
 /// <param name="Weight">With its joint and what comes with it, with margin.</param>
 /// <param name="Below">What hangs on the joint above it, itself among that.</param>
-/// <param name="Rear">Pull of the rear link while it moves; negative where it pushes.</param>
-/// <param name="Front">On the front pins while it moves.</param>
+/// <param name="Rear">Pull of the rear link while it moves; negative where it pushes. Of a hang that is pulled back, then or before, whichever is more.</param>
+/// <param name="Front">On the front pins while it moves, likewise.</param>
 public sealed record HangBoxPlan(
     StackedBox Box, Figure<Angle> Splay, Figure<Angle> Tilt, Figure<Mass> Weight, Figure<Mass> Below, Figure<Force> Rear, Figure<Force> Front)
 {

@@ -40,6 +40,9 @@ internal sealed class HangFacts
     /// <summary>Whether the depth of every box is known, so that its lowest edge is.</summary>
     public bool HasBacks { get; private set; }
 
+    /// <summary>Whether the depth of the lowest one is known.</summary>
+    public bool HasLowestBack { get; private set; }
+
     /// <summary>From now on every place of it is one at this tilt, and rests on what that rests on.</summary>
     public void TurnBy(Figure<Angle> tilt) => Doubts = Doubts.With(tilt.RestsOn);
 
@@ -85,6 +88,7 @@ internal sealed class HangFacts
             Ask(isKnown: false, $"what {load.What} weighs");
         }
 
+        HasLowestBack = stack.Boxes.Count > 0 && stack.Boxes[^1].Piece.Kind?.Loudspeaker?.Flying?.Back is { IsKnown: true };
         HasBacks = stack.Boxes.All(box => box.Piece.Kind?.Loudspeaker?.Flying is { Back.IsKnown: true } flying && flying.Front is null or { IsKnown: true });
     }
 

@@ -48,6 +48,16 @@ internal sealed class HangHolding
     /// <summary>What pulls it back; null for nothing.</summary>
     public HangPull? Pull { get; }
 
+    /// <summary>How its frame tilts before it is pulled back: as two picks hold it, as far as neither has to push; null where nobody knows.</summary>
+    public Angle? LooseTilt
+    {
+        get
+        {
+            var ends = facts.Chain is { } chain && Used.All(hole => hole is not null && IsKnown(hole)) ? Used.Select(hole => chain.FreeTilt(PickHole.Of(hole!))?.Radians).ToList() : [];
+            return Tilt.Value is not { } tilt || ends.Count == 0 || ends.Contains(null) ? null : Angle.FromRadians(Math.Clamp(tilt.Radians, ends.Min()!.Value, ends.Max()!.Value));
+        }
+    }
+
     /// <summary>What is missing, in words.</summary>
     public IReadOnlyList<string> Missing => missing;
 
@@ -63,12 +73,13 @@ internal sealed class HangHolding
         }
 
         var (ahead, up) = CentreOf(chain.At(Angle.Zero), "z", "with its frame level");
-        return Pull?.FreeTilt(chain, hole, ahead, up) ?? Sum.Of($"{placed.Name}, tilt on hole {hole.Name}", "a = atan((x − p) / (u − z))", Statics.Equilibrium)
+        var (place, high) = (Place(hole, -hole.Behind.Value.Meters), Place(hole, hole.Above.Value.Meters));
+        return Pull?.FreeTilt(chain, $"{placed.Name}, tilt on hole {hole.Name}, pulled back", PickHole.Of(hole), (place, high), (ahead, up)) ?? Sum.Of($"{placed.Name}, tilt on hole {hole.Name}", "a = atan((x − p) / (u − z))", Statics.Equilibrium)
             .Put("x", ahead)
-            .Put("p", Place(hole, -hole.Behind.Value.Meters))
-            .Put("u", Place(hole, hole.Above.Value.Meters))
+            .Put("p", place)
+            .Put("u", high)
             .Put("z", up)
-            .Gives((centre, pick, high, low) => Angle.FromRadians(Math.Atan((centre.Meters - pick.Meters) / (high.Meters - low.Meters))));
+            .Gives((centre, pick, top, low) => Angle.FromRadians(Math.Atan((centre.Meters - pick.Meters) / (top.Meters - low.Meters))));
     }
 
     /// <summary>A length of a hole as a figure.</summary>
@@ -130,9 +141,9 @@ internal sealed class HangHolding
             missing.Add("two holes one behind the other");
         }
 
-        if (Pull is { IsKnown: false })
+        if (Pull?.Missing is { } unknown)
         {
-            missing.Add("how hard and how steeply it is pulled back");
+            missing.Add(unknown);
         }
     }
 

@@ -2,6 +2,7 @@ using Advance.Domain;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Stocks;
+using Advance.Domain.Wording;
 using Advance.Handbook;
 using UnitsNet;
 
@@ -53,32 +54,35 @@ internal sealed class HangPicks
     public (Figure<Angle> Least, Figure<Angle> Most) Tilts()
     {
         var unknown = new Figure<Angle>(null, facts.Doubts, Reason.Derived.It);
-        if (Pair is not { } pair || holding.Pull is not null || plan.Chain is not { } chain)
+        if (Pair is not { } pair || plan.Chain is not { } chain)
         {
             return (unknown, unknown);
         }
 
         var (front, rear) = (PickHole.Of(holding.Used[pair.Front]!), PickHole.Of(holding.Used[pair.Rear]!));
         var least = brief.Company.Policies.Rigging.LeastPick / 100;
-        Figure<Angle> On(double share, string which) => chain.FreeTilt(new PickHole(rear.Forward + (share * (front.Forward - rear.Forward)), rear.Up + (share * (front.Up - rear.Up)))) is not null
-            ? Shared(which, share, front, rear, chain)
-            : unknown;
+        Figure<Angle> On(double share, string which)
+        {
+            var between = new PickHole(rear.Forward + (share * (front.Forward - rear.Forward)), rear.Up + (share * (front.Up - rear.Up)));
+            return holding.Pull is not null || chain.FreeTilt(between) is not null ? Shared($"{plan.Name}, {which} tilt at which both picks carry", between, chain) : unknown;
+        }
+
         return (On(1 - least, "least"), On(least, "most"));
     }
 
-    private Figure<Angle> Shared(string which, double share, PickHole front, PickHole rear, HungChain chain)
+    // Where each has its share, all of it hangs below a place between the two holes.
+    private Figure<Angle> Shared(string said, PickHole between, HungChain chain)
     {
-        var centre = CentreLevel(chain);
+        var level = chain.At(Angle.Zero).Centre;
         Figure<Length> Heavy(double metres) => facts.At(metres) with { RestsOn = facts.Doubts.With(plan.Weight.RestsOn) };
-        return Sum.Of($"{plan.Name}, {which} tilt at which both picks carry", "a = atan((x − p) / (u − z))", Statics.Equilibrium)
-            .Put("x", Heavy(centre.X))
-            .Put("p", facts.At(rear.Forward + (share * (front.Forward - rear.Forward))))
-            .Put("u", facts.At(rear.Up + (share * (front.Up - rear.Up))))
-            .Put("z", Heavy(centre.Z))
+        var (place, centre) = ((Ahead: facts.At(between.Forward), Up: facts.At(between.Up)), (Ahead: Heavy(level.X), Up: Heavy(level.Z)));
+        return holding.Pull?.FreeTilt(chain, said, between, place, centre) ?? Sum.Of(said, "a = atan((x − p) / (u − z))", Statics.Equilibrium)
+            .Put("x", centre.Ahead)
+            .Put("p", place.Ahead)
+            .Put("u", place.Up)
+            .Put("z", centre.Up)
             .Gives((at, pick, high, low) => Angle.FromRadians(Math.Atan((at.Meters - pick.Meters) / (high.Meters - low.Meters))));
     }
-
-    private static SidePoint CentreLevel(HungChain chain) => chain.At(Angle.Zero).Centre;
 
     // R_front = W (x − x_rear) / (x_front − x_rear).
     private Figure<Mass>? Share(HangState state, (int Front, int Rear) pair)
@@ -120,8 +124,8 @@ internal sealed class HangPicks
 
     private HangPickPlan PickOf(PlacedPick pick, int index, Figure<Mass> level)
     {
-        var off = Offset(index, parts.Uneven);
-        var (rest, moving) = (Raised($"{pick.Name}, most at rest", level, off.Most, index), Raised($"{pick.Name}, most while it moves", level, Offset(index, Uneven?.Value ?? Length.Zero).Most, index));
+        var (still, lifted) = (Offset(index, parts.Uneven), Offset(index, Uneven?.Value ?? Length.Zero));
+        var (rest, moving) = (Raised($"{pick.Name}, most at rest, {still.Case}", level, still.Most), Raised($"{pick.Name}, most while it moves, {lifted.Case}", level, lifted.Most));
         var spot = SpotOf(index);
         var (height, onPoint) = (reach.HeightOf(index), parts.OnPoint(pick, rest));
         var lean = parts.LeanOf(pick, PointOver(pick), spot, height, WhereRestsOn, onPoint);
@@ -130,11 +134,11 @@ internal sealed class HangPicks
             spot,
             level,
             rest,
-            CaseOf(index),
+            still.Case,
             moving,
-            CaseOf(index),
-            new Figure<Mass>(off.Least is { } least ? Mass.FromKilograms(least) : null, level.RestsOn, Reason.Derived.It),
-            level.Value is null ? NoMass with { RestsOn = level.RestsOn } : Sum.Of($"{pick.Name}, most however uneven", "R = W", Statics.Equilibrium).Put("W", carried).Gives(all => all),
+            lifted.Case,
+            new Figure<Mass>(still.Least is { } least ? Mass.FromKilograms(least) : null, level.RestsOn, Reason.Derived.It),
+            level.Value is null ? NoMass with { RestsOn = level.RestsOn } : Sum.Of($"{pick.Name}, most however uneven", "R = W", Statics.Equilibrium).Put("W", plan.Weight.Value < carried.Value ? carried : plan.Weight).Gives(all => all),
             parts.OnHoist(pick, moving),
             parts.RatingOf(pick),
             onPoint,
@@ -152,20 +156,37 @@ internal sealed class HangPicks
 
     private string CaseOf(int index) => Pair is { } pair ? (index == pair.Front ? "front high" : "rear high") : "level";
 
-    // A hook that is high tilts the frame, and the frame shifts the load; however far it is off, all of it at most comes on one.
-    private (double? Least, double? Most) Offset(int index, Length off)
+    // It goes up before it is pulled back, and then the picks carry all of it, as it tilts then.
+    private (double? Least, double? Most, Words Case) Offset(int index, Length off)
     {
-        if (Pair is not { } pair || plan.State is not { } state)
+        if (plan.State is not { } state)
         {
-            var all = plan.State is null ? null : carried.Value?.Kilograms;
-            return (all, all);
+            return (null, null, CaseOf(index));
+        }
+
+        var hangs = Range(index, off, state.Tilt, carried, holding.Pull);
+        if (holding.Pull is null)
+        {
+            return (hangs.Least, hangs.Most, CaseOf(index));
+        }
+
+        var before = holding.LooseTilt is { } loose ? Range(index, off, loose, plan.Weight, pull: null) : (null, null);
+        return before.Most < hangs.Most ? (hangs.Least, hangs.Most, CaseOf(index)) : (hangs.Least, before.Most, Pair is null ? "before it is pulled back" : $"{CaseOf(index)}, before it is pulled back");
+    }
+
+    // A hook that is high tilts the frame, and the frame shifts the load; however far it is off, all of it at most comes on one.
+    private (double? Least, double? Most) Range(int index, Length off, Angle tilt, Figure<Mass> all, HangPull? pull)
+    {
+        var whole = all.Value?.Kilograms;
+        if (Pair is not { } pair)
+        {
+            return (whole, whole);
         }
 
         var (front, rear) = (PickHole.Of(holding.Used[pair.Front]!), PickHole.Of(holding.Used[pair.Rear]!));
         var turned = Math.Asin(Math.Min(1, off.Meters / Math.Sqrt(Math.Pow(front.Forward - rear.Forward, 2) + Math.Pow(front.Up - rear.Up, 2))));
-        var loads = new[] { -turned, 0, turned }.Select(more => Share(plan.Chain!.At(Angle.FromRadians(state.Tilt.Radians + more)), front, rear)).ToList();
+        var loads = new[] { -turned, 0, turned }.Select(more => plan.Chain!.At(Angle.FromRadians(tilt.Radians + more))).Select(at => pull?.FrontShare(at, front, rear) ?? Share(at, front, rear)).ToList();
         var own = index == pair.Front ? loads : loads.ConvertAll(share => 1 - share);
-        var whole = carried.Value?.Kilograms ?? 0;
         return (own.Min() * whole, own.Max() * whole);
     }
 
@@ -175,8 +196,8 @@ internal sealed class HangPicks
         return ahead <= behind ? 1 : Math.Clamp((state.Centre.X - behind) / (ahead - behind), 0, 1);
     }
 
-    private Figure<Mass> Raised(string name, Figure<Mass> level, double? most, int index) =>
-        Sum.Of($"{name}, {CaseOf(index)}", "R = R₀ + ΔR", Statics.Equilibrium)
+    private Figure<Mass> Raised(string name, Figure<Mass> level, double? most) =>
+        Sum.Of(name, "R = R₀ + ΔR", Statics.Equilibrium)
             .Put("R₀", level)
             .Put("ΔR", new Figure<Mass>(most is null || level.Value is null ? null : Mass.FromKilograms(Math.Max(0, most.Value - level.Value.Value.Kilograms)), facts.Doubts, Reason.Derived.It))
             .Gives((flat, more) => flat + more);

@@ -74,7 +74,7 @@ public sealed record HangPlan(PlacedHang Placed, StackPlan Stack, IReadOnlyList<
     public Figure<Length> PickHeight { get; init; } = NoLength;
 
     /// <summary>The open questions behind it.</summary>
-    public Doubts RestsOn => Weight.RestsOn.With(Tilt.RestsOn).With(Centre.RestsOn);
+    public Doubts RestsOn => Weight.RestsOn.With(Tilt.RestsOn).With(Centre.RestsOn).With(Doubts.Of(Placed.Flown.PullBack?.Pull.Doubt)).With(Doubts.Of(Placed.Flown.PullBack?.Up.Doubt));
 
     /// <summary>Its numbers.</summary>
     internal IEnumerable<Stated> Figures =>

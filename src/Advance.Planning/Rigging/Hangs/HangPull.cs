@@ -15,8 +15,9 @@ internal sealed class HangPull(string name, PullBack pull, HangFacts facts, Figu
     private readonly Figure<Mass> force = Figure.From(pull.Pull);
     private readonly Figure<Angle> up = Figure.From(pull.Up);
 
-    /// <summary>Whether pull and slope are known.</summary>
-    public bool IsKnown => force.Value is not null && up.Value is not null;
+    /// <summary>What is not known of it, in words; null where all is.</summary>
+    public string? Missing => force.Value is null || up.Value is null ? "how hard and how steeply it is pulled back"
+        : facts.HasLowestBack ? null : "how deep its lowest box is, which it is pulled back by";
 
     /// <summary>What is left for the chains to carry.</summary>
     public Figure<Mass> Carried =>
@@ -32,33 +33,66 @@ internal sealed class HangPull(string name, PullBack pull, HangFacts facts, Figu
     public static SidePoint At(HangState state) =>
         state.Boxes[^1].Pin.Along(state.Boxes[^1].Tilt.Radians, -state.Boxes[^1].Box.Behind, state.Boxes[^1].Box.PinToPin);
 
-    /// <summary>The tilt on one hole: what weight and pull turn about it comes to nothing.</summary>
-    public Figure<Angle> FreeTilt(HungChain chain, FrameHole hole, Figure<Length> ahead, Figure<Length> above)
+    /// <summary>What it pulls to the rear.</summary>
+    public Figure<Mass> Back =>
+        Sum.Of($"{name}, what the pull-back pulls to the rear", "h = P · cos(θ)", Statics.Equilibrium).Put("P", force).Put("θ", up).Gives((back, slope) => back * Math.Cos(slope.Radians));
+
+    /// <summary>What it leaves of a weight below a joint.</summary>
+    /// <param name="of">Of which joint.</param>
+    /// <param name="below">All that hangs on it.</param>
+    public Figure<Mass> Left(string of, Figure<Mass> below) =>
+        Sum.Of($"{of}, what the pull-back leaves of it", "v = w − P · sin(θ)", Statics.Equilibrium).Put("w", below).Put("P", force).Put("θ", up)
+            .Gives((all, back, slope) => all - (back * Math.Sin(slope.Radians)));
+
+    /// <summary>What it turns about a place, nose up.</summary>
+    /// <param name="what">The figure in words.</param>
+    /// <param name="ahead">How far its edge is ahead of that place.</param>
+    /// <param name="above">How far above.</param>
+    public Figure<Torque> Turns(string what, Figure<Length> ahead, Figure<Length> above) =>
+        Sum.Of(what, "k = 9.80665 · P · (sin(θ) · e + cos(θ) · f)", Statics.Equilibrium).Put("P", force).Put("θ", up).Put("e", ahead).Put("f", above)
+            .Gives((back, slope, x, z) => Torque.FromNewtonMeters(TrussStatics.Gravity * back.Kilograms * ((Math.Sin(slope.Radians) * x.Meters) + (Math.Cos(slope.Radians) * z.Meters))));
+
+    /// <summary>The tilt at which all of it hangs below one place of the frame: what weight and pull turn about that comes to nothing.</summary>
+    /// <param name="chain">Frame and boxes.</param>
+    /// <param name="said">What tilt that is, in words.</param>
+    /// <param name="pick">The place: a hole, or a place between two.</param>
+    /// <param name="place">How far it is ahead of the front pin, and how far above.</param>
+    /// <param name="centre">The same of the centre of gravity, with the frame level.</param>
+    public Figure<Angle> FreeTilt(HungChain chain, string said, PickHole pick, (Figure<Length> Ahead, Figure<Length> Up) place, (Figure<Length> Ahead, Figure<Length> Up) centre)
     {
-        var pick = PickHole.Of(hole);
         var at = At(chain.At(Angle.Zero));
         var (e, f) = (facts.At(at.X - pick.Forward), facts.At(at.Z - pick.Up));
-        var turns = Sum.Of($"{name}, what the pull-back turns", "k = 9.80665 · P · (sin(θ) · e + cos(θ) · f)", Statics.Equilibrium).Put("P", force).Put("θ", up).Put("e", e).Put("f", f)
-            .Gives((back, slope, x, z) => Torque.FromNewtonMeters(TrussStatics.Gravity * back.Kilograms * ((Math.Sin(slope.Radians) * x.Meters) + (Math.Cos(slope.Radians) * z.Meters))));
+        var turns = Turns($"{name}, what the pull-back turns", e, f);
         var holds = Sum.Of($"{name}, what the pull-back holds", "m = 9.80665 · P · (sin(θ) · f − cos(θ) · e)", Statics.Equilibrium).Put("P", force).Put("θ", up).Put("f", f).Put("e", e)
             .Gives((back, slope, z, x) => Torque.FromNewtonMeters(TrussStatics.Gravity * back.Kilograms * ((Math.Sin(slope.Radians) * z.Meters) - (Math.Cos(slope.Radians) * x.Meters))));
-        var turned = Sum.Of($"{name}, what turns it, level", "M = 9.80665 · W · (x − p) − k", Statics.Equilibrium).Put("W", weight).Put("x", ahead).Put("p", HangHolding.Place(hole, pick.Forward)).Put("k", turns)
+        var turned = Sum.Of($"{name}, what turns it, level", "M = 9.80665 · W · (x − p) − k", Statics.Equilibrium).Put("W", weight).Put("x", centre.Ahead).Put("p", place.Ahead).Put("k", turns)
             .Gives((all, x, p, less) => Torque.FromNewtonMeters((TrussStatics.Gravity * all.Kilograms * (x.Meters - p.Meters)) - less.NewtonMeters));
-        var held = Sum.Of($"{name}, what holds it, level", "N = 9.80665 · W · (u − z) + m", Statics.Equilibrium).Put("W", weight).Put("u", HangHolding.Place(hole, pick.Up)).Put("z", above).Put("m", holds)
+        var held = Sum.Of($"{name}, what holds it, level", "N = 9.80665 · W · (u − z) + m", Statics.Equilibrium).Put("W", weight).Put("u", place.Up).Put("z", centre.Up).Put("m", holds)
             .Gives((all, high, low, more) => Torque.FromNewtonMeters((TrussStatics.Gravity * all.Kilograms * (high.Meters - low.Meters)) + more.NewtonMeters));
         return held.Value is null or { NewtonMeters: <= 0 } ? new Figure<Angle>(null, held.RestsOn.With(turned.RestsOn), Reason.Derived.It)
-            : Sum.Of($"{name}, tilt on hole {hole.Name}, pulled back", "a = atan(M / N)", Statics.Equilibrium).Put("M", turned).Put("N", held)
+            : Sum.Of(said, "a = atan(M / N)", Statics.Equilibrium).Put("M", turned).Put("N", held)
                 .Gives((one, other) => Angle.FromRadians(Math.Atan(one.NewtonMeters / other.NewtonMeters)));
+    }
+
+    /// <summary>Which part of what is left hangs on the front of two hooks: their leaning chains pull alike, against weight and pull together.</summary>
+    public double FrontShare(HangState state, PickHole front, PickHole rear)
+    {
+        var (all, back, slope) = (weight.Value!.Value.Kilograms, force.Value!.Value.Kilograms, up.Value!.Value.Radians);
+        var (pullX, pullZ) = (-back * Math.Cos(slope), back * Math.Sin(slope));
+        var (fore, aft, at) = (state.PlaceOf(front), state.PlaceOf(rear), At(state));
+        var turned = ((at.X - aft.X) * pullZ) - ((at.Z - aft.Z) * pullX) - (all * (state.Centre.X - aft.X));
+        var whole = ((fore.X - aft.X) * (pullZ - all)) - ((fore.Z - aft.Z) * pullX);
+        return whole >= 0 ? 1 : Math.Clamp(turned / whole, 0, 1);
     }
 
     /// <summary>Where the weight seems to act between two picks, with what the pull turns.</summary>
     public Figure<Length> Seeming(Figure<Length> centre, HangState state)
     {
         var at = At(state);
-        var turns = Sum.Of($"{name}, arm of the pull-back", "r = sin(θ) · e + cos(θ) · f", Statics.Equilibrium).Put("θ", up).Put("e", facts.At(at.X)).Put("f", facts.At(at.Z))
+        var arm = Sum.Of($"{name}, arm of the pull-back", "r = sin(θ) · e + cos(θ) · f", Statics.Equilibrium).Put("θ", up).Put("e", facts.At(at.X)).Put("f", facts.At(at.Z))
             .Gives((slope, x, z) => Length.FromMeters((Math.Sin(slope.Radians) * x.Meters) + (Math.Cos(slope.Radians) * z.Meters)));
-        var moment = Sum.Of($"{name}, what weight and pull-back turn", "M = 9.80665 · (W · g − P · r)", Statics.Equilibrium).Put("W", weight).Put("g", centre).Put("P", force).Put("r", turns)
-            .Gives((all, from, back, arm) => Torque.FromNewtonMeters(TrussStatics.Gravity * ((all.Kilograms * from.Meters) - (back.Kilograms * arm.Meters))));
+        var moment = Sum.Of($"{name}, what weight and pull-back turn", "M = 9.80665 · (W · g − P · r)", Statics.Equilibrium).Put("W", weight).Put("g", centre).Put("P", force).Put("r", arm)
+            .Gives((all, from, back, off) => Torque.FromNewtonMeters(TrussStatics.Gravity * ((all.Kilograms * from.Meters) - (back.Kilograms * off.Meters))));
         return Sum.Of($"{name}, where what is left seems to act", "x = M / (9.80665 · V)", Statics.Equilibrium).Put("M", moment).Put("V", Carried)
             .Gives((turned, left) => Length.FromMeters(turned.NewtonMeters / (TrussStatics.Gravity * left.Kilograms)));
     }

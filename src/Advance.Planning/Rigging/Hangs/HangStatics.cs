@@ -32,7 +32,7 @@ internal sealed class HangStatics(Brief brief, Ground ground, SoundPlan sound, L
         var heights = new HangReach(plan, facts, holding, ground);
         plan = plan with
         {
-            Boxes = new HangJoints(plan, facts, boxes, brief.Company.Policies.Rigging.DynamicFactor).Boxes(),
+            Boxes = new HangJoints(plan, facts, holding, boxes, brief.Company.Policies.Rigging.DynamicFactor).Boxes(),
             Drop = heights.Drop,
             Bottom = heights.Bottom,
             PickHeight = heights.PickHeight,

@@ -27,7 +27,7 @@ internal sealed class JointOverload : Rule<JointOverload.Case>
 
     protected override Said Say(Case found) => found.Verdict == Verdict.Fails
         ? new($"{found.Hang.Stack.Stack.Name}: {found.Force.Value!.Value} on {found.What} above {found.Box.Box.Piece.Item}, box {found.Box.Box.Position}, while it moves, and it may bear {found.Limit.Value!.Value}.", "Fewer boxes, less splay at the top, or another tilt.", $"{found.Force.Value!.Value} of {found.Limit.Value!.Value}")
-        : new($"{found.Hang.Stack.Stack.Name}: what its links and pins carry cannot be held against their limits; the stock does not say all of {found.Box.Box.Piece.Item}, or it is pulled back.", "Write link arm and limits to its kind, or go by the maker's own calculation and accept it.", $"box {found.Box.Box.Position}, unknown");
+        : new($"{found.Hang.Stack.Stack.Name}: what its links and pins carry cannot be held against their limits; the stock does not say all of {found.Box.Box.Piece.Item}.", "Write link arm and limits to its kind, or go by the maker's own calculation and accept it.", $"box {found.Box.Box.Position}, unknown");
 
     private static Case CaseOf(HangPlan hang)
     {
