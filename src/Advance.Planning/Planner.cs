@@ -19,7 +19,7 @@ public static class Planner
         var ground = StageDepartment.Survey(gig);
         var stage = StageDepartment.Place(gig, venue, stock, ground);
         var sound = SoundDepartment.Place(gig, company, stock, ground);
-        var hung = RiggingDepartment.Place(brief, ground);
+        var hung = RiggingDepartment.Place(brief, ground, sound);
         var lights = LightingDepartment.Place(gig, stock, ground, company);
         var placed = PowerDepartment.Place(gig, stock, ground);
         List<Piece> extras = [.. ExtrasDepartment.Place(gig, stock), .. TruckDepartment.Place(gig, stock)];

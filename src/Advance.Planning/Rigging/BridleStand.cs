@@ -7,7 +7,7 @@ using Advance.Handbook;
 namespace Advance.Planning;
 
 /// <summary>Hangs bridles: where the hook is wanted, what the legs are made of, and where the hook then comes to hang.</summary>
-internal sealed class BridleStand(Pieces pieces, Brief brief, Ground ground, IReadOnlyList<PlacedTruss> trusses, IReadOnlyList<PlacedHang> hangs)
+internal sealed class BridleStand(Pieces pieces, Brief brief, Ground ground, IReadOnlyList<PlacedTruss> trusses, IReadOnlyList<(PlacedHang Hang, StackPlan Stack)> hangs)
 {
     /// <summary>The bridle with its legs.</summary>
     public PlacedBridle Place(Bridle bridle)
@@ -19,21 +19,21 @@ internal sealed class BridleStand(Pieces pieces, Brief brief, Ground ground, IRe
         var known = anchors.Count is 2 or 3 && anchors.TrueForAll(anchor => anchor is not null) ? anchors.ConvertAll(anchor => anchor!.Value) : new List<RiggingPoint>();
         var wanted = known.Count == 0 ? null : WantedOf(bridle, known, on);
         var doubts = DoubtsOf(bridle, points, on);
-        var placed = new PlacedBridle(address, bridle, []) { Anchors = known, Wanted = wanted, Apex = wanted, RestsOn = doubts };
+        var placed = new PlacedBridle(address, bridle, []) { Anchors = known, Wanted = wanted, Apex = wanted, RestsOn = doubts, Lost = LostOf(bridle, on) };
         return bridle.Gear.Count > 0 || wanted is null ? placed with { Legs = [.. bridle.Points.Select((point, index) => AsWritten(placed, point, index))] } : Chosen(placed, on);
     }
 
-    // A hang on one pick hangs under its place; where the two picks of another are is only known once it is worked out.
     private IEnumerable<(PlacedPick Pick, Spot? Under, Doubts RestsOn)> On(Bridle bridle) =>
     [
         .. from truss in trusses
            from pick in truss.Picks
            where IsOn(pick, bridle)
            select (pick, pick.Pick.Along.Is(out var along) ? truss.At(along.Meters) : null, truss.RestsOn),
-        .. from hang in hangs
-           from pick in hang.Picks
-           where IsOn(pick, bridle)
-           select (pick, hang.Picks.Count == 1 ? ground.Find(hang.Hang.Place, hang.Side) : null, Doubts.Of(hang.Hang.Place.Doubt)),
+        .. from one in hangs
+           from pick in one.Hang.Picks.Index()
+           where IsOn(pick.Item, bridle)
+           let at = HangSpots.Before(one.Hang, one.Stack, pick.Index)
+           select (pick.Item, at.Spot, at.RestsOn),
     ];
 
     private PlacedLeg AsWritten(PlacedBridle placed, string point, int index) => new(
@@ -90,6 +90,10 @@ internal sealed class BridleStand(Pieces pieces, Brief brief, Ground ground, IRe
         var under = on.Select(one => one.Under).FirstOrDefault(spot => spot is not null);
         return bridle.Drop is { } given && given.Is(out var drop) && under is { } spot ? new RiggingPoint(spot.X, spot.Y, anchors.Min(anchor => anchor.Z) - drop.Meters) : null;
     }
+
+    // Its hook is wanted under a pick, and nobody knows where that is.
+    private static string? LostOf(Bridle bridle, List<(PlacedPick Pick, Spot? Under, Doubts RestsOn)> on) =>
+        bridle.Legs.Count == 0 && on.Count > 0 && on.TrueForAll(one => one.Under is null) ? on[0].Pick.Name : null;
 
     private static Doubts DoubtsOf(Bridle bridle, List<RoofPoint?> points, List<(PlacedPick Pick, Spot? Under, Doubts RestsOn)> on)
     {

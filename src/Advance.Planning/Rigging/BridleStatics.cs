@@ -12,21 +12,14 @@ internal sealed class BridleStatics(Brief brief)
     private static readonly Figure<Angle> NotKnown = new(null, Doubts.None, Reason.Derived.It);
 
     /// <summary>One bridle with all picks that hang on it.</summary>
-    public BridlePlan Of(PlacedBridle stands, IReadOnlyList<PickPlan> picks)
+    public BridlePlan Of(PlacedBridle placed, IReadOnlyList<PickPlan> picks)
     {
-        var placed = stands.Apex is null ? Under(stands, picks) : stands;
         var rest = Total($"{placed.Bridle.Name}, on its apex, at rest", picks.Select(pick => pick.PointAtRest));
         var moving = Total($"{placed.Bridle.Name}, on its apex, moving", picks.Select(pick => pick.PointMoving));
         var shares = placed.Shares;
         return shares.Count == 0 ? new BridlePlan(placed, rest, moving, [], NotKnown) { On = picks }
             : new BridlePlan(placed, rest, moving, [.. shares.Select((share, index) => LegOf(placed, index, share, rest, moving))], new Figure<Angle>(Angle.FromDegrees(BridleGeometry.Widest(placed.Ways)), placed.RestsOn, new Reason.Fixed(placed.Bridle.At))) { On = picks };
     }
-
-    // Where its hook is wanted is known only now: under the pick of a hang that has been worked out.
-    private static PlacedBridle Under(PlacedBridle placed, IReadOnlyList<PickPlan> picks) => placed.Bridle.Legs.Count == 0 && placed.Anchors.Count > 0
-        && placed.Bridle.Drop is { } given && given.Is(out var drop) && picks.Select(pick => pick.Spot).FirstOrDefault(spot => spot is not null) is { } under
-        ? placed with { Apex = new RiggingPoint(under.X, under.Y, placed.Anchors.Min(anchor => anchor.Z) - drop.Meters) }
-        : placed;
 
     private BridleLegPlan LegOf(PlacedBridle placed, int index, double share, Figure<Mass> rest, Figure<Mass> moving)
     {

@@ -26,6 +26,9 @@ public sealed record PlacedBridle(Address Address, Bridle Bridle, IReadOnlyList<
     /// <summary>How near the stock could hang it at best, m; null where its legs do not meet, or none were to be chosen.</summary>
     public double? Nearest { get; init; }
 
+    /// <summary>The pick that its hook is wanted under, where nobody knows where that is; null otherwise.</summary>
+    public string? Lost { get; init; }
+
     /// <summary>The open questions behind how it lies.</summary>
     public Doubts RestsOn { get; init; } = Doubts.None;
 

@@ -9,14 +9,14 @@ public static class RiggingDepartment
     private const string Name = "rigging";
 
     /// <summary>Places it all.</summary>
-    public static RiggingPlacement Place(Brief brief, Ground ground)
+    public static RiggingPlacement Place(Brief brief, Ground ground, SoundPlan sound)
     {
         var pieces = new Pieces(Name, brief.Stock);
         var drawn = new Drawn(ground);
         var stand = new TrussStand(pieces, drawn, brief);
         var trusses = brief.Gig.Rigging.Trusses.Select(stand.Place).ToList();
         var hangs = brief.Gig.Sound.Hangs.SelectMany(new HangStand(pieces, ground).Place).ToList();
-        var bridling = new BridleStand(pieces, brief, ground, trusses, hangs);
+        var bridling = new BridleStand(pieces, brief, ground, trusses, hangs.ConvertAll(hang => (hang, sound.Hangs.First(stack => stack.Name == hang.Name))));
         var bridles = brief.Gig.Rigging.Bridles.Select(bridling.Place).ToList();
         return new RiggingPlacement(pieces.Made, drawn.Things, trusses) { Hangs = hangs, Bridles = bridles };
     }

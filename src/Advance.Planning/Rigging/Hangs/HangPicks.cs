@@ -202,19 +202,7 @@ internal sealed class HangPicks
             .Put("ΔR", new Figure<Mass>(most is null || level.Value is null ? null : Mass.FromKilograms(Math.Max(0, most.Value - level.Value.Value.Kilograms)), facts.Doubts, Reason.Derived.It))
             .Gives((flat, more) => flat + more);
 
-    // Its place is that of its hole, of two the middle between them; ahead is where it aims.
-    private Spot? SpotOf(int index)
-    {
-        if (plan.Stack.Spot is not { } spot || Pair is not { } pair || plan.State is not { } state)
-        {
-            return plan.Stack.Spot;
-        }
-
-        var (front, rear) = (state.PlaceOf(PickHole.Of(holding.Used[pair.Front]!)).X, state.PlaceOf(PickHole.Of(holding.Used[pair.Rear]!)).X);
-        var ahead = (index == pair.Front ? 1 : -1) * (front - rear) / 2;
-        var (sin, cos) = Math.SinCos(plan.Stack.Turn * Math.PI / 180);
-        return spot.Plus(-ahead * sin, -ahead * cos);
-    }
+    private Spot? SpotOf(int index) => Pair is not null && plan.State is { } state ? HangSpots.Of(plan.Stack, holding.Used[index]!, holding.Used[1 - index]!, state.Tilt) : plan.Stack.Spot;
 
     private RiggingPoint? PointOver(PlacedPick pick) =>
         parts.PointOf(pick) is { } point && ground.Find(point.Place) is { } at && point.Height.Is(out var height) ? new RiggingPoint(at.X, at.Y, height.Meters) : null;

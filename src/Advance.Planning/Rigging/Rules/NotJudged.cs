@@ -32,6 +32,8 @@ internal sealed class NotJudged : Rule<NotJudged.Case>
         ? new($"{hang.Stack.Stack.Name}: how it hangs cannot be worked out; not known: {string.Join(", ", MissingOf(hang))}.", "Write that.", $"{string.Join(", ", MissingOf(hang))}")
         : found.Truss is { } truss
         ? new($"{truss.Name}: what its hoists carry cannot be worked out: {TrussGaps.Of(truss)}.", "Write that.", TrussGaps.Of(truss))
+        : found.Bridle!.Placed.Lost is { } pick
+        ? new($"Bridle {found.Bridle.Name}: its hook is wanted under {pick}, and nobody knows where that is.", "Write its place; of a hang on two picks its tilt, and by which holes of which frame it hangs.", $"unknown")
         : new($"Bridle {found.Bridle!.Name}: how its legs lie cannot be worked out from its points and legs.", "Write places and heights of its points, and legs that meet, or its drop.", $"unknown");
 
     private static IReadOnlyList<string> MissingOf(HangPlan hang) => hang.Missing.Count > 0 ? hang.Missing : ["how it tilts"];
