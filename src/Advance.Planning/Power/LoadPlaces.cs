@@ -1,3 +1,4 @@
+using Advance.Domain;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
@@ -21,8 +22,9 @@ internal sealed class LoadPlaces
     }
 
     /// <summary>Goes through a gig.</summary>
-    public static LoadPlaces Of(Gig gig, Stock stock, Ground ground)
+    public static LoadPlaces Of(Brief brief, Ground ground)
     {
+        var (gig, stock) = (brief.Gig, brief.Stock);
         var found = new LoadPlaces();
         foreach (var name in gig.Sound.Stacks.SelectMany(stack => Mirrored.Each(stack.Name, stack.Sides)).Select(one => one.Name))
         {
@@ -46,6 +48,11 @@ internal sealed class LoadPlaces
         }
 
         found.PlaceFixtures(gig, ground);
+        foreach (var (address, hoist) in HoistPlaces.Of(brief, ground))
+        {
+            found.places[address] = hoist;
+        }
+
         return found;
     }
 
@@ -89,15 +96,15 @@ internal sealed class LoadPlaces
             for (var number = row.Numbers.First; number <= row.Numbers.Last; number++)
             {
                 places[Address.Of("lighting") / "fixture" / number] =
-                    new LoadPlace(PowerUse.Lighting, Spot: spot, Height: position is null ? null : Trim(position, gig, spot)) { RestsOn = RestsOn(position, gig) };
+                    new LoadPlace(PowerUse.Lighting, Spot: spot, Height: position is null ? null : Above(TrimOf(position, gig), gig, spot)) { RestsOn = RestsOn(position, gig) };
             }
         }
     }
 
     // A trim is said from the floor or from the deck, and what hangs over the deck hangs so much less above what is under it.
-    private static double? Trim(Position position, Gig gig, Spot? spot)
+    internal static double? Above(Given<HeightFrom>? given, Gig gig, Spot? spot)
     {
-        if (TrimOf(position, gig) is not { } given || !given.Is(out var trim))
+        if (given is not { } written || !written.Is(out var trim))
         {
             return null;
         }

@@ -23,8 +23,28 @@ internal static class PowerChains
             rows.Fix(row);
         }
 
+        foreach (var row in HoistRows(gig, loads).Where(row => !gig.Power.Circuits.Any(one => Names(one, row.Feeds))))
+        {
+            rows.Fix(row);
+        }
+
         return ([.. rows.Chains.OrderBy(chain => chain.Address)], rows.GivenUp);
     }
+
+    // A hoist that is controlled with a box of circuits is fed by it.
+    private static IEnumerable<CircuitRow> HoistRows(Gig gig, IReadOnlyList<PowerLoad> loads)
+    {
+        var controls = gig.Rigging.Trusses.SelectMany(truss => truss.Picks).Select(pick => (pick.At, pick.Group))
+            .Concat(gig.Sound.Hangs.SelectMany(hang => hang.Flown!.Picks).Select(pick => (pick.At, pick.Group)))
+            .Where(one => gig.Power.Distributions.Any(device => string.Equals(device.Name, one.Group, StringComparison.OrdinalIgnoreCase)))
+            .DistinctBy(one => one.At).ToDictionary(one => one.At, one => one.Group);
+        return from load in loads
+               where load.Piece?.Kind?.Hoist is not null && controls.ContainsKey(load.At)
+               select new CircuitRow(controls[load.At], Number: null, load.Name, "", load.At);
+    }
+
+    private static bool Names(CircuitRow row, string load) =>
+        row.Feeds.Split(',', StringSplitOptions.TrimEntries).Contains(load, StringComparer.OrdinalIgnoreCase);
 
     private static bool IsFeed(CircuitRow row, Gig gig) =>
         gig.Power.Distributions.Any(device => string.Equals(device.Name, row.Feeds.Trim(), StringComparison.OrdinalIgnoreCase));

@@ -21,7 +21,7 @@ internal sealed class PowerLoads
     {
         policies = brief.Company.Policies;
         stock = brief.Stock;
-        places = LoadPlaces.Of(brief.Gig, brief.Stock, ground);
+        places = LoadPlaces.Of(brief, ground);
         this.pieces = pieces.DistinctBy(piece => piece.Address).ToDictionary(piece => piece.Address);
         things = ThingsOf(brief.Gig).DistinctBy(one => one.Address).ToDictionary(one => one.Address, one => one.Thing);
     }

@@ -13,6 +13,10 @@ internal sealed class LeadsUp(Brief brief, CablePlan cables)
 
     private static readonly Figure<Mass> Unknown = new(null, Doubts.None, Reason.Derived.It);
 
+    /// <summary>The hoists whose bodies hang at what they lift, so that their leads do.</summary>
+    /// <param name="picks">Of one truss or one hang.</param>
+    public static IEnumerable<string> Motors(IEnumerable<PlacedPick> picks) => picks.Where(pick => pick is { Hoist: not null, Pick.BodyUp: false }).Select(pick => pick.Hoist!.Name);
+
     /// <summary>How many leads end on devices of these names, and what they weigh together; null where none does.</summary>
     /// <param name="name">Of what they hang on.</param>
     /// <param name="devices">What hangs there.</param>

@@ -45,7 +45,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
         Doubts.Of(position.Place.Doubt).With(Doubts.Of(position.Length?.Doubt)).With(Doubts.Of(truss.Truss.Length.Doubt));
 
     private IEnumerable<CarriedLoad> Cables(PlacedTruss truss, IReadOnlyList<FixturePlan> fixtures) =>
-        leads.On(truss.Name, fixtures.Select(fixture => fixture.Name).ToHashSet(StringComparer.Ordinal)) is { } ends
+        leads.On(truss.Name, fixtures.Select(fixture => fixture.Name).Concat(LeadsUp.Motors(truss.Picks)).ToHashSet(StringComparer.Ordinal)) is { } ends
             ? [new CarriedLoad($"{ends.Count} leads that end on it", ends.Weight, null, truss.Start, truss.End, 0) { Where = Doubts.Of(truss.Truss.Length.Doubt) }]
             : [];
 

@@ -40,9 +40,23 @@ internal static class HangHeights
     /// <summary>How high the middle of each box is above what is under it, from the top, in metres.</summary>
     public static IReadOnlyList<double> Of(Stack hang, IEnumerable<Kind?> boxes, Ground ground, Spot? spot)
     {
-        var tall = boxes.Select(kind => PinToPin(kind).Value?.Meters ?? UsualBox).ToList();
-        var lowest = hang.Flown?.PickTrim is { } pick ? AboveFloor(pick, ground).Value?.Meters - tall.Sum() : Bottom(hang, ground).Value?.Meters;
-        var under = Math.Max(0, (lowest ?? UsualTrim) - (ground.HeightAt(spot).Value?.Meters ?? 0));
+        var tall = Tall(boxes);
+        var under = Under(hang, tall, ground, spot);
         return [.. tall.Select((one, index) => under + tall.Skip(index + 1).Sum() + (one / 2))];
+    }
+
+    /// <summary>How high its frame is above what is under it, in metres.</summary>
+    public static double Top(Stack hang, IEnumerable<Kind?> boxes, Ground ground, Spot? spot)
+    {
+        var tall = Tall(boxes);
+        return Under(hang, tall, ground, spot) + tall.Sum();
+    }
+
+    private static List<double> Tall(IEnumerable<Kind?> boxes) => [.. boxes.Select(kind => PinToPin(kind).Value?.Meters ?? UsualBox)];
+
+    private static double Under(Stack hang, List<double> tall, Ground ground, Spot? spot)
+    {
+        var lowest = hang.Flown?.PickTrim is { } pick ? AboveFloor(pick, ground).Value?.Meters - tall.Sum() : Bottom(hang, ground).Value?.Meters;
+        return Math.Max(0, (lowest ?? UsualTrim) - (ground.HeightAt(spot).Value?.Meters ?? 0));
     }
 }

@@ -14,7 +14,7 @@ internal static class HangShape
         var points = keys.Asked("points", Written.ListOfGiven(Written.Name), "The venue's point, a bridle or a truss; of a pair one for each side, in the order of the sides.");
         var gear = keys.Any("gear", Written.List(Written.Counted), "What is between frame and point besides the hoist: slings, steels, shackles.");
         var bodyUp = keys.Defaulted("body", Written.OneOf("body", "where a hoist's body is", ("up", true), ("down", false)), false, "Whether the hoist's body hangs at the point or at the frame.", "down");
-        var group = keys.Defaulted("group", Written.Name, "", "What it is controlled with.", "not said");
+        var group = keys.Defaulted("group", Written.Name, "", "What it is controlled with; where that is a distribution, it feeds the hoist.", "not said");
         return row => new HangPick(hole(row), hoist(row), points(row), gear(row), row.At) { BodyUp = bodyUp(row), Group = group(row) };
     });
 

@@ -15,7 +15,7 @@ internal static class RiggingShape
         var point = keys.Asked("point", Written.Name, "The venue's point, or a bridle.");
         var gear = keys.Any("gear", Written.List(Written.Counted), "What is between truss and point besides the hoist: slings, steels, shackles.");
         var bodyUp = keys.Defaulted("body", Written.OneOf("body", "where a hoist's body is", ("up", true), ("down", false)), false, "Whether the hoist's body hangs at the point or at the truss.", "down");
-        var group = keys.Defaulted("group", Written.Name, "", "What it is controlled with.", "not said");
+        var group = keys.Defaulted("group", Written.Name, "", "What it is controlled with; where that is a distribution, it feeds the hoist.", "not said");
         var hitch = keys.Open("hitch", SlingHitchShape.It, "How its slings are laid; without it as the company says, choked.");
         return row => new Pick(along(row), hoist(row), point(row), gear(row), row.At) { BodyUp = bodyUp(row), Group = group(row), Hitch = hitch(row) };
     });

@@ -23,7 +23,8 @@ internal sealed class FixedCircuitGivenUp : Rule<FixedCircuitGivenUp.Case>
     protected override IEnumerable<Case> Cases(Plan plan)
     {
         var given = plan.Power.GivenUp.ToLookup(one => one.Row);
-        return plan.Brief.Gig.Power.Circuits.SelectMany(row => given[row].Select(one => new Case(row, one)).DefaultIfEmpty(new Case(row, null)));
+        var written = plan.Brief.Gig.Power.Circuits;
+        return written.Concat(plan.Power.GivenUp.Select(one => one.Row).Except(written)).SelectMany(row => given[row].Select(one => new Case(row, one)).DefaultIfEmpty(new Case(row, null)));
     }
 
     protected override Said Say(Case found) => found.GivenUp!.Reason switch

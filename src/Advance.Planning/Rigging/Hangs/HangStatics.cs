@@ -14,7 +14,7 @@ internal sealed class HangStatics(Brief brief, Ground ground, SoundPlan sound, L
     public HangPlan Plan(PlacedHang placed)
     {
         var stack = sound.Hangs.First(hang => hang.Name == placed.Name);
-        List<CarriedLoad> frame = [.. FrameLoads(stack)];
+        List<CarriedLoad> frame = [.. FrameLoads(placed, stack)];
         List<CarriedLoad> boxes = [.. stack.Boxes.Select(box => LoadOf(box.Piece, $"{box.Piece.Name}, {box.Piece.Item}"))];
         var facts = new HangFacts(stack, frame, boxes);
         List<CarriedLoad> all = [.. frame, .. boxes];
@@ -44,7 +44,7 @@ internal sealed class HangStatics(Brief brief, Ground ground, SoundPlan sound, L
         return plan with { Picks = wind?.Between(picks.All()) ?? picks.All(), LeastTilt = least, MostTilt = most, UnevenMoving = picks.Uneven, Wind = wind };
     }
 
-    private IEnumerable<CarriedLoad> FrameLoads(StackPlan stack)
+    private IEnumerable<CarriedLoad> FrameLoads(PlacedHang placed, StackPlan stack)
     {
         if (stack.Frame is { } frame)
         {
@@ -56,7 +56,7 @@ internal sealed class HangStatics(Brief brief, Ground ground, SoundPlan sound, L
             yield return LoadOf(piece, piece.Item);
         }
 
-        if (leads.On(stack.Name, stack.Boxes.Select(box => box.Piece.Name).ToHashSet(StringComparer.Ordinal)) is { } ends)
+        if (leads.On(stack.Name, stack.Boxes.Select(box => box.Piece.Name).Concat(LeadsUp.Motors(placed.Picks)).ToHashSet(StringComparer.Ordinal)) is { } ends)
         {
             yield return new CarriedLoad($"{ends.Count} leads that end on it", ends.Weight, null, null, null, 0);
         }
