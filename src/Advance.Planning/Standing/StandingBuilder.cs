@@ -35,10 +35,12 @@ internal sealed class StandingBuilder(StandingSite site, Gig gig, Policies polic
         var whole = body.Of(address / "whole", stack.Name, @base, parts, (stack.Height, stack.Top));
         var interfaces = Enumerable.Range(1, stack.Boxes.Count - 1).Select(upper => Interface(stack, upper, address, body, working)).ToList();
         var weight = WeightOf(pieces.Where(piece => IsPartOf(piece, stack.Address)));
+        var twist = TwistOf(stack.Boxes.Select(box => box.Piece), site.GustAt(stack.Top));
         return Finish(new StandingItem(address, Address.Of("stack") / stack.Stack.Name, stack.Name, stack.Stack.Name, stack.Stack.At, stack.On, parts, whole, interfaces)
         {
             Height = stack.Height,
-            Twist = TwistOf(stack.Boxes.Select(box => box.Piece), site.GustAt(stack.Top)),
+            Twist = twist,
+            Turning = twist is null ? null : TwistGrip.Of(twist, @base, whole, lowest),
             Gust = site.GustAt(stack.Top),
             Feet = @base.Polygon?.Corners ?? [],
             Ground = GroundWorking.Of(@base, whole, weight, FeetOf(lowest, @base.Polygon), lowest?.Standing?.FootArea, stack.Stack.Pad, site.IsOpenAir == true),
@@ -104,10 +106,12 @@ internal sealed class StandingBuilder(StandingSite site, Gig gig, Policies polic
         var @base = new StandingBase(PolygonOf(piece.Kind), on, turn, friction, isAssumed, SizeDoubts(piece.Kind));
         var address = Address.Of("stack") / named.Name;
         var whole = new BodyWorking(site, standing).Of(address / "whole", named.Name, @base, parts, top);
+        var twist = TwistOf([piece], site.GustAt(top.AboveGround));
         return Finish(new StandingItem(address, Address.Of("stack") / named.WrittenName, named.Name, named.WrittenName, named.At, on, parts, whole, [])
         {
             Height = top.Own,
-            Twist = TwistOf([piece], site.GustAt(top.AboveGround)),
+            Twist = twist,
+            Turning = twist is null ? null : TwistGrip.Of(twist, @base, whole, piece.Kind),
             Gust = site.GustAt(top.AboveGround),
             Feet = @base.Polygon?.Corners ?? [],
             Ground = GroundWorking.Of(@base, whole, weight, FeetOf(piece.Kind, @base.Polygon), piece.Kind?.Standing?.FootArea, null, site.IsOpenAir == true),

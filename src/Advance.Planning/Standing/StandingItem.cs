@@ -51,6 +51,9 @@ public sealed record StandingItem(
     /// <summary>What twists its base in the stated wind, as wind on a sheet pushes off its middle; null where no sheet is in it, and indoors.</summary>
     public Figure<Torque>? Twist { get; init; }
 
+    /// <summary>How much of that twist and of the push with it friction holds; null where there is none.</summary>
+    public Figure<double>? Turning { get; init; }
+
     /// <summary>What it does to the ground or the deck; null where nobody knows its feet.</summary>
     public GroundLoad? Ground { get; init; }
 
@@ -83,6 +86,7 @@ public sealed record StandingItem(
         .. StateOf("forecast", "mean of a forecast for that limit", Forecast),
         .. StateOf("ballast", "ballast missing in the stated wind", Ballast),
         .. StateOf("twist", "wind twists its base with", Twist),
+        .. StateOf("turning", "ratio against being turned on its feet", Turning),
         .. Ground?.Figures(Address, Name) ?? [],
     ];
 

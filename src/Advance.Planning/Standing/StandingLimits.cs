@@ -11,7 +11,7 @@ internal static class StandingLimits
     /// <summary>The item with its limit, its action levels and the ballast that it lacks.</summary>
     public static StandingItem Of(StandingItem item, StandingSite site, StandingPolicies policies)
     {
-        var modes = Modes(item).ToList();
+        var modes = Modes(item).Concat(Turns(item, policies)).ToList();
         var least = modes.Where(mode => mode.Gust.Value is not null).MinBy(mode => mode.Gust.Value!.Value.MetersPerSecond);
         if (modes.Count == 0)
         {
@@ -52,6 +52,14 @@ internal static class StandingLimits
             }
         }
     }
+
+    // Push and twist both go with the square of the gust.
+    private static IEnumerable<(StandingBody Body, Figure<Speed> Gust, string Words, bool IsSlide)> Turns(StandingItem item, StandingPolicies policies) =>
+        item.Turning is { Value: not null } turning
+            ? [(item.Whole, Sum.Of("gust at which it turns on its feet", "v = V · √(max(0, r) / γ)", RigidBodies.Balance)
+                .Put("V", item.Gust).Put("r", turning).Put("γ", Figure.Policy("standing / ratio", policies.Ratio))
+                .Gives((stated, held, ratio) => stated * Math.Sqrt(Math.Max(0, held) / ratio)), "turns on its feet", true)]
+            : [];
 
     internal static Figure<Speed> Action(string name, string policy, double share, Figure<Speed> limit) =>
         Sum.Of(name, "v = s / 100 · V", Publication.CommonPractice).Put("s", Figure.Policy(policy, share)).Put("V", limit).Gives((part, speed) => part / 100 * speed);

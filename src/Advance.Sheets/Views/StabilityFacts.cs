@@ -62,6 +62,7 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
         if (item.Twist is { } twist)
         {
             yield return new PairView("Wind twists it with", cells.WithUnit(twist));
+            yield return new PairView("Friction holds", Turning(item));
         }
 
         foreach (var body in item.Interfaces)
@@ -89,6 +90,14 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
         var cell = cells.WithUnit(lacks);
         return cell with { Text = $"{cell.Text} fixed to the middle of its base", Strong = true, Verdict = Verdict.Fails };
     }
+
+    private Cell Turning(StandingItem item) => item.Turning!.Value is not { } held
+        ? new Cell("?") { Verdict = Verdict.CannotBeJudged, Tbc = cells.NoteOf(item.Turning.RestsOn) }
+        : new Cell(string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(held * 100) / 100:0.00} of that, pushed along as well"))
+        {
+            Tbc = cells.NoteOf(item.Turning.RestsOn),
+            Verdict = held >= 1 ? Verdict.Plain : item.Whole.IsFrictionAssumed ? Verdict.CannotBeJudged : Verdict.Fails,
+        };
 
     private static Cell Up(Cell cell) => cell with { Text = $"{cell.Text} up" };
 
