@@ -21,7 +21,8 @@ internal static class DrawingList
     [
         new Drawing("way-in", [], _ => WayInDrawing.Draw(plan)),
         new Drawing("stage-plot", ["stage", "act"], told => Stage(plan, told)),
-        new Drawing("rigging-plot", ["stage"], told => RiggingPlotDrawing.Draw(plan, plan.Stage.Stages.FirstOrDefault(stage => stage.Name == told.GetValueOrDefault("stage", "")))),
+        new Drawing("rigging-plot", [], _ => RiggingPlotDrawing.Draw(plan)),
+        new Drawing("point-plot", [], _ => RiggingPlotDrawing.Draw(plan, hasLoads: false)),
         new Drawing("truss-elevation", ["truss"], told => Truss(plan, told)),
         new Drawing("hang", ["hang"], told => plan.Rigging.Hangs.FirstOrDefault(hang => hang.Name == told.GetValueOrDefault("hang", "")) is { } hang ? HangDrawing.Draw(plan, hang) : null),
         new Drawing("system", ["stack"], told => System(plan, told)),

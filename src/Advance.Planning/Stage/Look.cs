@@ -18,6 +18,9 @@ public enum Look
     /// <summary>A truss overhead.</summary>
     Truss,
 
+    /// <summary>Loudspeakers overhead.</summary>
+    Hang,
+
     /// <summary>Steps.</summary>
     Steps,
 

@@ -79,6 +79,7 @@ public static class StageDepartment
         return new StagePlan(gig.Stages, pieces.Made, drawn.Things)
         {
             Outline = ground.Outline,
+            StandsAt = StagePlaces.Of(gig.Stages, ground),
             Edges = [.. gig.Stages.SelectMany(stage => StageEdgeSurvey.Of(stage, AddressOf(stage), stock, ground))],
             Decks = decks,
             Places = PlaceSurvey.Of(gig, venue, ground),

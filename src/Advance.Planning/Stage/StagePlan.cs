@@ -11,6 +11,9 @@ public sealed record StagePlan(IReadOnlyList<Stage> Stages, IReadOnlyList<Piece>
     /// <summary>The outline of the deck; null where there is none, or its size is open.</summary>
     public Outline? Outline { get; init; }
 
+    /// <summary>Where each stage stands, in the order written.</summary>
+    public IReadOnlyList<StagePlace> StandsAt { get; init; } = [];
+
     /// <summary>Every edge of every stage.</summary>
     public IReadOnlyList<StageEdge> Edges { get; init; } = [];
 

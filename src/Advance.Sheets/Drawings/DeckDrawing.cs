@@ -18,6 +18,9 @@ internal static class DeckDrawing
     private const double Step = 0.5;
     private const double SideRoom = 0.6;
 
+    // In metres: of the name of a stage under its upstage edge.
+    private const double NameBelow = 0.4;
+
     private const double Tiny = 1e-6;
     private const double FootInMetres = 0.3048;
     private const int UsGrid = 4;
@@ -40,6 +43,18 @@ internal static class DeckDrawing
         yield return new Layer("grid", [.. Grid(half, depth, grid)]);
         yield return new Layer("deck", [Edge(half, depth)]) { KeepsLabelsOff = true };
         yield return new Layer("lettering", [.. Words(half, depth, things, grid, counts)]);
+    }
+
+    /// <summary>Another stage's deck where it stands, by its name: nothing is measured from it.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <param name="spot">The middle of its downstage edge.</param>
+    public static IEnumerable<Layer> Further(Stage stage, Spot spot)
+    {
+        if (stage.Size.Is(out var size))
+        {
+            yield return new Layer("deck", [new Rectangle(PlotScale.At(spot.Plus(0, size.Depth.Meters / 2)), PlotScale.Mm(size.Width.Meters), PlotScale.Mm(size.Depth.Meters)) { Pen = Pen.Heavy }]) { KeepsLabelsOff = true };
+            yield return new Layer("lettering", [new Lettering(PlotScale.At(spot.Plus(0, size.Depth.Meters - NameBelow)), stage.Name, TextStyle.Strong)]);
+        }
     }
 
     private static IEnumerable<Shape> Grid(double half, double depth, double grid)

@@ -11,8 +11,9 @@ internal static class FeetDrawing
     private const double FootRadius = 25;
     private const double Cross = 45;
 
-    // How far figures stand from the edges, as a share of the longer side.
-    private const double Beyond = 0.13;
+    // How far figures stand from the edges, as a share of the longer side, and at the least, so that at a small scale they stand off the line.
+    private const double Beyond = 0.19;
+    private const double LeastBeyond = 170;
 
     /// <summary>Draws it; null where nobody knows its feet.</summary>
     public static Scene? Draw(StandingItem item, Speech speech)
@@ -50,7 +51,7 @@ internal static class FeetDrawing
         let offset = item.Feet.Max(foot => (foot.X * edge.X) + (foot.Y * edge.Y))
         let along = item.Feet.Where(foot => Math.Abs((foot.X * edge.X) + (foot.Y * edge.Y) - offset) < 1e-6).ToList()
         let middle = At(along.Average(foot => foot.X), along.Average(foot => foot.Y))
-        let away = Beyond * Longest(item)
+        let away = Away(item)
         select (Shape)new Lettering(middle.Plus(edge.X * away / 2, -edge.Y * away), speech.Say(edge.Inside.Value!.Value))
         {
             Anchor = edge.X > 0.5 ? Anchor.Left : edge.X < -0.5 ? Anchor.Right : default,
@@ -58,8 +59,10 @@ internal static class FeetDrawing
 
     private static IEnumerable<Shape> Front(StandingItem item, IReadOnlyList<Point> corners)
     {
-        yield return new Lettering(new Point(0, corners.Max(corner => corner.Y) + (2.7 * Beyond * Longest(item))), "front", TextStyle.Quiet);
+        yield return new Lettering(new Point(0, corners.Max(corner => corner.Y) + (2.3 * Away(item))), "front", TextStyle.Quiet);
     }
+
+    private static double Away(StandingItem item) => Math.Max(LeastBeyond, Beyond * Longest(item));
 
     private static double Longest(StandingItem item) =>
         1000 * Math.Max(item.Feet.Max(foot => foot.X) - item.Feet.Min(foot => foot.X), item.Feet.Max(foot => foot.Y) - item.Feet.Min(foot => foot.Y));

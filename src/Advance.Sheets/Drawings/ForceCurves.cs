@@ -32,8 +32,10 @@ internal static class ForceCurves
         var shear = truss.Shear.Allowed.Value is { } most ? units.In(most) : (double?)null;
         var sagging = truss.Sagging.Allowed.Value is { } down ? units.In(down) : (double?)null;
         var hogging = truss.Hogging.Allowed.Value is { } up ? units.In(up) : (double?)null;
-        return Diagram($"Shear, {units.Force}", ShearMiddle, length, stretch, [.. curve.Select(point => (point.At, OfForce(point.LeastShear), OfForce(point.MostShear)))], shear, shear, units.ForceDecimals, isDown: false)
-            .Concat(Diagram($"Moment, {units.Moment}, sagging down", MomentMiddle, length, stretch, [.. curve.Select(point => (point.At, OfMoment(point.LeastMoment), OfMoment(point.MostMoment)))], sagging, hogging, units.ForceDecimals, isDown: true));
+        IEnumerable<Shape> shearing = Diagram($"Shear, {units.Force}", ShearMiddle, length, stretch, [.. curve.Select(point => (point.At, OfForce(point.LeastShear), OfForce(point.MostShear)))], shear, shear, units.ForceDecimals, isDown: false);
+        IEnumerable<Shape> bending = Diagram($"Moment, {units.Moment}, sagging down", MomentMiddle, length, stretch, [.. curve.Select(point => (point.At, OfMoment(point.LeastMoment), OfMoment(point.MostMoment)))], sagging, hogging, units.ForceDecimals, isDown: true);
+        // Whole, so that no label of the truss is led across one.
+        return [new Symbol($"{truss.Address.Text}/shear", [.. shearing]), new Symbol($"{truss.Address.Text}/moment", [.. bending])];
     }
 
     private static IEnumerable<Shape> Diagram(string name, double middle, double length, double stretch, IReadOnlyList<(double At, double Least, double Most)> curve, double? most, double? least, int decimals, bool isDown)

@@ -10,12 +10,14 @@ internal static class PlotSymbols
     private const double PersonRadius = 0.06;
     private const double CornerMm = 0.6;
 
+    private static readonly Pen Overhead = new(LineWeight.Normal, Dash.Dashed);
+
     // Degrees, clockwise from stage left.
     private static readonly int[] Legs = [90, 210, 330];
 
     /// <summary>What something placed looks like, named by its label.</summary>
     public static Symbol Of(Placed thing, Label? label) =>
-        new(thing.Address.Text, [.. Shapes(thing)]) { Label = label, IsArea = thing.Look is Look.Area };
+        new(thing.Address.Text, [.. Shapes(thing)]) { Label = label, IsArea = thing.Look is Look.Area or Look.Hang };
 
     /// <summary>A wedge with its mix on it; it faces upstage unless it is turned.</summary>
     public static Symbol Wedge(string id, Spot spot, string mix)
@@ -38,6 +40,7 @@ internal static class PlotSymbols
         Look.Area => [Outline(thing) with { Pen = new Pen(LineWeight.Thin, Dash.Dashed) }],
         Look.KeepClear => [Outline(thing) with { Pen = new Pen(LineWeight.Normal, Dash.Dashed), Fill = Fill.Hatch }],
         Look.Stack => [Outline(thing) with { Fill = Fill.White }, Inner(thing)],
+        Look.Hang => [Outline(thing) with { Pen = Overhead }, Inner(thing) with { Pen = Overhead }],
         Look.LightStand => Tripod(PlotScale.At(thing.Spot)),
         Look.Steps => [Outline(thing) with { Fill = Fill.White }, Tread(thing)],
         _ => [Outline(thing) with { Fill = Fill.White, CornerMm = CornerMm }],

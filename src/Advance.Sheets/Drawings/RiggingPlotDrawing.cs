@@ -1,4 +1,3 @@
-using Advance.Domain.Gigs;
 using Advance.Domain.Wording;
 using Advance.Paper.Pictures;
 using Advance.Paper.Tree;
@@ -14,19 +13,24 @@ internal static class RiggingPlotDrawing
     private const double PickRadius = 0.09;
     private const double PointHalf = 0.14;
 
+    // A point this close to the middle of a hang, in metres, is told with the hang: it stands on its picture.
+    private const double OnHang = 1;
+
     /// <summary>Draws it; null where nothing that hangs has a known place.</summary>
-    public static Scene? Draw(Plan plan, Stage? stage)
+    /// <param name="plan">The plan.</param>
+    /// <param name="hasLoads">Whether trims and loads are written, or names alone, as beside a table.</param>
+    public static Scene? Draw(Plan plan, bool hasLoads = true)
     {
-        var speech = Speech.Of(plan.Brief.Company.Units);
+        var words = new RiggingPlotWords(Speech.Of(plan.Brief.Company.Units), hasLoads);
         var trusses = plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is not null && truss.Placed.Truss.Length.IsKnown).ToList();
         var hangs = plan.Rigging.Hangs.Where(hang => hang.Stack.Spot is not null).ToList();
-        var symbols = Points(plan, speech).Concat(Picks(plan, trusses, speech)).ToList();
+        var symbols = Points(plan, words).Concat(Picks(plan, trusses, words)).ToList();
         return trusses.Count == 0 && hangs.Count == 0 && symbols.Count == 0 ? null : new Scene(
             $"Rigging plot of {plan.Brief.Gig.Title}, seen from above with the audience at the foot",
             [
-                .. stage is null ? [] : DeckDrawing.Layers(stage, Covered(plan), speech.Units),
-                new Layer("trusses", [.. trusses.Select(truss => TrussOf(truss, speech))]),
-                new Layer("hangs", [.. hangs.Select(hang => HangOf(hang, speech))]),
+                .. Decks(plan),
+                new Layer("trusses", [.. trusses.Select(truss => TrussOf(truss, words))]),
+                new Layer("hangs", [.. hangs.Select(hang => HangOf(hang, plan, words))]),
                 new Layer("bridles", [.. Legs(plan)]) { KeepsLabelsOff = true },
                 new Layer("unused", [.. Unused(plan)]),
                 new Layer("points", symbols),
@@ -34,34 +38,43 @@ internal static class RiggingPlotDrawing
             ]);
     }
 
+    // The first is measured from; the others stand where they stand.
+    private static IEnumerable<Layer> Decks(Plan plan) => plan.Stage.StandsAt.SelectMany((place, index) =>
+        index == 0 ? DeckDrawing.Layers(place.Stage, Covered(plan), plan.Brief.Company.Units)
+        : place.Spot is { } spot ? DeckDrawing.Further(place.Stage, spot)
+        : []);
+
     // The letters of the sides keep off what hangs beside the stage, too.
     private static List<Placed> Covered(Plan plan) => [.. plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is not null).Select(truss =>
         new Placed(truss.Address, truss.Name, Look.Truss, truss.Placed.Spot!.Value, FootprintOf(truss), 0, null, Domain.Facts.Doubts.None))];
 
-    /// <summary>Trusses and hangs that are not drawn, as nobody knows where they hang or how long they are.</summary>
+    /// <summary>Trusses, hangs and stages that are not drawn, as nobody knows where they are or how large.</summary>
     public static IReadOnlyList<string> NotDrawn(Plan plan) =>
-        [.. plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is null || !truss.Placed.Truss.Length.IsKnown).Select(truss => truss.Name), .. plan.Rigging.Hangs.Where(hang => hang.Stack.Spot is null).Select(hang => hang.Name)];
+    [
+        .. plan.Rigging.Trusses.Where(truss => truss.Placed.Spot is null || !truss.Placed.Truss.Length.IsKnown).Select(truss => truss.Name),
+        .. plan.Rigging.Hangs.Where(hang => hang.Stack.Spot is null).Select(hang => hang.Name),
+        .. plan.Stage.StandsAt.Where(place => place.Spot is null || !place.Stage.Size.IsKnown).Select(place => plan.Stage.Stages.Count > 1 ? $"stage {place.Stage.Name}" : "the stage"),
+    ];
 
-    private static Symbol TrussOf(TrussPlan truss, Speech speech)
+    private static Symbol TrussOf(TrussPlan truss, RiggingPlotWords words)
     {
         var covers = FootprintOf(truss);
         var outline = new Rectangle(PlotScale.At(truss.Placed.Spot!.Value), PlotScale.Mm(covers.Width), PlotScale.Mm(covers.Depth)) { Fill = Fill.Grey, Pen = Pen.Thin };
-        var length = truss.Placed.Truss.Length.Value;
         return new Symbol(truss.Address.Text, [outline])
         {
-            Label = new Label([new LabelLine(truss.Name), new LabelLine($"{speech.Say(length)}, {LoadWords.Of("trim", truss.Placed.Trim, speech)}, {LoadWords.Of(truss.Weight, speech)}", TextStyle.Quiet)]) { Rank = 1, MayStandInside = false },
+            Label = words.Of(truss),
             IsArea = true,
         };
     }
 
     // Its top box, as it is turned; what it hangs by is drawn as picks.
-    private static Symbol HangOf(HangPlan hang, Speech speech)
+    private static Symbol HangOf(HangPlan hang, Plan plan, RiggingPlotWords words)
     {
         var covers = Footprint.Of(hang.Stack.Boxes.Count > 0 ? hang.Stack.Boxes[0].Piece.Kind : null);
         var outline = new Rectangle(PlotScale.At(hang.Stack.Spot!.Value), PlotScale.Mm(covers.Width), PlotScale.Mm(covers.Depth), hang.Stack.Turn) { Fill = Fill.White };
         return new Symbol(hang.Address.Text, [outline])
         {
-            Label = new Label([new LabelLine(hang.Name), new LabelLine($"{hang.Boxes.Count} boxes, {LoadWords.Of("lowest edge", hang.Bottom, speech)}, {LoadWords.Of(hang.Weight, speech)}", TextStyle.Quiet)]) { Rank = 1, MayStandInside = false },
+            Label = words.Of(hang, [.. plan.Rigging.Points.Where(point => OwnerOf(point, plan) == hang).Select(point => (point, Under(point, plan)))]),
             IsArea = true,
         };
     }
@@ -95,18 +108,24 @@ internal static class RiggingPlotDrawing
     }
 
     // A cross in a square, with the picks that hang straight under it.
-    private static IEnumerable<Symbol> Points(Plan plan, Speech speech) =>
+    private static IEnumerable<Symbol> Points(Plan plan, RiggingPlotWords words) =>
         from point in plan.Rigging.Points
         where point.Spot is not null
-        let under = plan.Rigging.Picks.Where(pick => IsUnder(pick, point) || (pick.Spot is null && IsOn(pick, point))).Select(pick => pick.Name).ToList()
         select new Symbol(point.Address.Text, [.. Mark(PlotScale.At(point.Spot!.Value))])
         {
-            Label = new Label(
-            [
-                new LabelLine(point.Point.Name),
-                new LabelLine(string.Join(", ", [.. under, LoadWords.Of(point.AtRest, speech)]), TextStyle.Quiet),
-            ]),
+            Label = OwnerOf(point, plan) is null ? words.Of(point, Under(point, plan)) : null,
         };
+
+    private static List<PickPlan> Under(PointPlan point, Plan plan) =>
+        [.. plan.Rigging.Picks.Where(pick => IsUnder(pick, point) || (pick.Spot is null && IsOn(pick, point)))];
+
+    // The hang whose picture the point stands on, where it carries nothing else.
+    private static HangPlan? OwnerOf(PointPlan point, Plan plan)
+    {
+        var under = Under(point, plan);
+        return plan.Rigging.Hangs.FirstOrDefault(hang => hang.Stack.Spot is { } spot && point.Spot is { } at && spot.To(at) <= OnHang
+            && under.Count > 0 && under.All(pick => hang.Picks.Any(own => own.Pick.Address == pick.Address)));
+    }
 
     private static IEnumerable<Shape> Mark(Paper.Pictures.Point at)
     {
@@ -117,15 +136,13 @@ internal static class RiggingPlotDrawing
     }
 
     // A pick that hangs elsewhere than straight under its point: on a bridle, or on nothing that is known.
-    private static IEnumerable<Symbol> Picks(Plan plan, List<TrussPlan> trusses, Speech speech) =>
+    private static IEnumerable<Symbol> Picks(Plan plan, List<TrussPlan> trusses, RiggingPlotWords words) =>
         from pick in trusses.SelectMany(truss => truss.Picks).Concat(plan.Rigging.Hangs.SelectMany(hang => hang.Picks).Select(pick => pick.Pick))
         where pick.Spot is not null && !plan.Rigging.Points.Any(point => IsUnder(pick, point))
         select new Symbol(pick.Address.Text, [new Circle(PlotScale.At(pick.Spot!.Value), PlotScale.Mm(PickRadius)) { Fill = Fill.Black }])
         {
-            Label = new Label([new LabelLine(pick.Name), new LabelLine($"{HangsOn(pick)}{LoadWords.Of(pick.PointAtRest, speech)}", TextStyle.Quiet)]),
+            Label = words.Of(pick),
         };
-
-    private static string HangsOn(PickPlan pick) => pick.Placed.Pick.Point.Is(out var name) ? $"on {name}, " : "";
 
     private static bool IsUnder(PickPlan pick, PointPlan point) =>
         pick.Spot is { } spot && point.Spot is { } above && spot.To(above) <= SamePlace && IsOn(pick, point);

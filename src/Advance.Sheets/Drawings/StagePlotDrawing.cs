@@ -10,7 +10,7 @@ namespace Advance.Sheets.Drawings;
 
 /// <summary>
 /// The stage to scale, seen from above, with the audience at the foot: as one act finds it, or what stands there for all of them. What several
-/// acts bring is never drawn at once, since it never stands there at once.
+/// acts bring is never drawn at once, since it never stands there at once. Loudspeakers that hang over it are dashed.
 /// </summary>
 internal static class StagePlotDrawing
 {
@@ -37,16 +37,17 @@ internal static class StagePlotDrawing
         return new Scene(
             $"Stage plot of {act ?? plan.Brief.Gig.Title}, seen from above with the audience at the foot",
             [
-                .. DeckDrawing.Layers(stage, things, plan.Brief.Company.Units),
+                .. DeckDrawing.Layers(stage, [.. things, .. Hangs(plan).Select(hang => hang.Placed)], plan.Brief.Company.Units),
                 new Layer("things", [.. things.Select(thing => PlotSymbols.Of(thing, LabelOf(thing, plan, inside[thing.Spot], atThings[thing.Name])))]),
                 new Layer("people", [.. Places(lines.Where(line => !near.Exists(thing => IsAt(line, thing)) && IsNear(line.Spot, stage)))]),
                 new Layer("wedges", [.. Wedges(plan, stage, act)]),
+                new Layer("hangs", [.. Hangs(plan).Where(hang => IsNear(hang.Placed.Spot, stage)).Select(hang => PlotSymbols.Of(hang.Placed, LabelOf(hang.Hang)))]),
             ]);
     }
 
     /// <summary>What belongs to the gig but stands too far off to be drawn; for an act, without what the others bring.</summary>
     public static IReadOnlyList<Placed> FurtherOut(Plan plan, Stage stage, string? act) =>
-        [.. Everything(plan).Where(thing => !IsNear(thing.Spot, stage) && (thing.Act is null || act is null || thing.Act == act))];
+        [.. Everything(plan).Concat(Hangs(plan).Select(hang => hang.Placed)).Where(thing => !IsNear(thing.Spot, stage) && (thing.Act is null || act is null || thing.Act == act))];
 
     private static IEnumerable<Placed> Things(Plan plan, string? act) =>
         Everything(plan).Where(thing => (thing.Act is null || thing.Act == act) && !(act is not null && plan.Brief.Gig.Acts.Count > 1 && IsOverhead(thing, plan)));
@@ -60,6 +61,13 @@ internal static class StagePlotDrawing
 
     private static IEnumerable<Placed> Everything(Plan plan) =>
         plan.Stage.Things.Concat(plan.Sound.Things).Concat(plan.Power.Things).Concat(plan.Lighting.Things);
+
+    // As its top box covers the floor, turned as it aims.
+    private static IEnumerable<(HangPlan Hang, Placed Placed)> Hangs(Plan plan) =>
+        from hang in plan.Rigging.Hangs
+        where hang.Stack.Spot is not null
+        let covers = Footprint.Of(hang.Stack.Boxes.Count > 0 ? hang.Stack.Boxes[0].Piece.Kind : null)
+        select (hang, new Placed(hang.Address, hang.Name, Look.Hang, hang.Stack.Spot!.Value, covers, hang.Stack.Turn, null, hang.Stack.RestsOn));
 
     private static bool IsNear(Spot? spot, Stage stage) =>
         spot is { } at && stage.Size.Is(out var size)
@@ -84,6 +92,9 @@ internal static class StagePlotDrawing
         };
         return Label(thing.Name, second);
     }
+
+    // What stands chooses its place first.
+    private static Label LabelOf(HangPlan hang) => Label(hang.Name, $"hangs, {Boxes(hang.Stack)}") with { Rank = -1 };
 
     private static Label Label(string name, string second) =>
         new(second.Length > 0 ? [new LabelLine(name), new LabelLine(second, TextStyle.Quiet)] : [new LabelLine(name)]);

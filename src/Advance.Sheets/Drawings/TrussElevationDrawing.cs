@@ -31,7 +31,7 @@ internal static class TrussElevationDrawing
         return new Scene(
             $"{truss.Name} seen from {(truss.Placed.Truss.RunsUpstage ? "stage left" : "the audience")}, with shear and moment along it",
             [
-                new Layer("floor", [.. Floor(length, heights.Stretch)]),
+                new Layer("floor", [.. Floor(length, heights.Stretch)]) { KeepsLabelsOff = true },
                 new Layer("truss", [Chord(truss, length, heights)]) { KeepsLabelsOff = true },
                 new Layer("chains", [.. hung.Chains()]) { KeepsLabelsOff = true },
                 new Layer("picks", [.. hung.Symbols()]),
@@ -46,7 +46,7 @@ internal static class TrussElevationDrawing
     {
         var trim = truss.Placed.Trim.Value?.Meters ?? UsualTrim;
         var stretch = truss.Placed.Truss.Length.Is(out var length) ? TrussHeights.StretchOf(length.Meters) : 1;
-        return new TrussHeights(trim, HungSide.SteelOf(plan, truss) ?? TrussHeights.SteelOver(trim, UsualAbove), stretch);
+        return new TrussHeights(trim, HungSide.SteelOf(plan, truss) ?? TrussHeights.SteelOver(trim, UsualAbove), stretch, CarriedSide.MoreRoom(truss));
     }
 
     /// <summary>From metres along the truss and above the floor to the scene.</summary>
@@ -55,7 +55,7 @@ internal static class TrussElevationDrawing
     private static IEnumerable<Shape> Floor(double length, double stretch)
     {
         yield return new Line(At(-Beyond, 0), At(length + Beyond, 0)) { Pen = Pen.Heavy };
-        yield return new Lettering(At(-Beyond, -0.2 * stretch), "floor", TextStyle.Quiet) { Anchor = Anchor.Left };
+        yield return new Lettering(At(-0.1, -0.2 * stretch), "floor", TextStyle.Quiet) { Anchor = Anchor.Right };
     }
 
     private static Symbol Chord(TrussPlan truss, double length, TrussHeights heights)

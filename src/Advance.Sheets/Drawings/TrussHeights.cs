@@ -7,7 +7,8 @@ namespace Advance.Sheets.Drawings;
 /// <param name="Trim">Of its lower chord above the floor, in metres.</param>
 /// <param name="Steel">The highest point that it hangs on, in metres.</param>
 /// <param name="Stretch">How many times higher all is drawn, so that a long truss, at a smaller scale, can still be read.</param>
-internal sealed record TrussHeights(double Trim, double Steel, double Stretch = 1)
+/// <param name="MoreBelow">In metres: how much more of what is under it is drawn, for loads in two tiers.</param>
+internal sealed record TrussHeights(double Trim, double Steel, double Stretch = 1, double MoreBelow = 0)
 {
     // A truss of up to this length, in metres, is drawn as high as it is deep.
     private const double Short = 16;
@@ -19,7 +20,7 @@ internal sealed record TrussHeights(double Trim, double Steel, double Stretch = 
     private const double MostAbove = 2.2;
 
     /// <summary>Of its lower chord, as drawn.</summary>
-    public double Lower => Math.Min(Trim, MostBelow) * Stretch;
+    public double Lower => Math.Min(Trim, MostBelow + MoreBelow) * Stretch;
 
     /// <summary>Of its upper chord, as drawn.</summary>
     public double Upper => Lower + (Depth * Stretch);
@@ -34,7 +35,7 @@ internal sealed record TrussHeights(double Trim, double Steel, double Stretch = 
     public static double SteelOver(double trim, double above) => trim + Depth + above;
 
     /// <summary>Whether something is drawn lower than it is.</summary>
-    public bool IsCut => Trim > MostBelow || Above > MostAbove || Stretch > 1;
+    public bool IsCut => Trim > MostBelow + MoreBelow || Above > MostAbove || Stretch > 1;
 
     private double Above => Steel - Trim - Depth;
 

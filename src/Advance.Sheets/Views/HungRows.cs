@@ -70,8 +70,8 @@ internal sealed class HungRows(Plan plan, Cells cells, RiggingCells rigging)
         }
 
         var lifts = hoist.Lifts.Is(out var most) ? $"lifts {speech.Say(most)}" : "what it lifts is not known";
-        var holds = hoist.Holds is { } over ? over.Is(out var still) ? $", holds {speech.Say(still)} over people" : ", what it holds over people is not known" : ", may not hold over people";
-        var slips = hoist.Limiter is { IsKnown: true } limiter ? $", limiter slips at {speech.Say(limiter.Value)}" : ", its limiter is not known";
+        var holds = hoist.Holds is { } over ? over.Is(out var still) ? $"{(hoist.Lifts.Is(out var same) && same.Kilograms == still.Kilograms ? ", as much" : $", holds {speech.Say(still)}")} over people" : ", what it holds over people is not known" : ", may not hold over people";
+        var slips = hoist.Limiter is { IsKnown: true } limiter ? $", limiter {speech.Say(limiter.Value)}" : ", its limiter is not known";
         return lifts + holds + slips;
     }
 

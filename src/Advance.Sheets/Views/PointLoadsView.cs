@@ -49,9 +49,6 @@ public sealed record PointLoadsView(
     /// <summary>What the wind does to what hangs in the open, in words; empty for nothing.</summary>
     public required IReadOnlyList<Cell> Wind { get; init; }
 
-    /// <summary>The stage that the points are drawn over; empty for none.</summary>
-    public required string Stage { get; init; }
-
     /// <summary>Whether the points can be drawn.</summary>
     public required bool IsDrawn { get; init; }
 

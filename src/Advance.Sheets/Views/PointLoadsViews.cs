@@ -41,8 +41,7 @@ internal sealed class PointLoadsViews
         {
             Trusses = [.. hung.Trusses.Select(rows.Of), .. hung.Hangs.Select(rows.Of)],
             Wind = [.. plan.Standing.Cloths.Select(WindOf)],
-            Stage = plan.Stage.Stages.Count > 0 ? plan.Stage.Stages[0].Name : "",
-            IsDrawn = Drawings.RiggingPlotDrawing.Draw(plan, null) is not null,
+            IsDrawn = Drawings.RiggingPlotDrawing.Draw(plan) is not null,
             Mass = cells.MassUnit,
             Length = cells.LengthUnit,
             Moment = rigging.MomentUnit,

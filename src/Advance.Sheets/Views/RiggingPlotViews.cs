@@ -10,11 +10,9 @@ internal static class RiggingPlotViews
     /// <summary>Null where nothing that hangs can be drawn.</summary>
     public static RiggingPlotView? Of(Plan plan)
     {
-        var stage = plan.Stage.Stages.Count > 0 ? plan.Stage.Stages[0] : null;
         var trusses = plan.Rigging.Trusses;
         var hangs = plan.Rigging.Hangs;
-        return trusses.Count + hangs.Count == 0 || RiggingPlotDrawing.Draw(plan, stage) is null ? null : new RiggingPlotView(
-            stage?.Name ?? "",
+        return trusses.Count + hangs.Count == 0 || RiggingPlotDrawing.Draw(plan) is null ? null : new RiggingPlotView(
             string.Join(", ", RiggingPlotDrawing.NotDrawn(plan)),
             plan.Rigging.Bridles.Any(bridle => bridle.Legs.Count > 0),
             Cells.Head(trusses.Aggregate(hangs.Aggregate(Doubts.None, (sum, hang) => sum.With(hang.RestsOn).With(hang.Stack.RestsOn)), (sum, truss) => sum.With(truss.RestsOn).With(truss.Placed.Trim.RestsOn).With(Doubts.Of(truss.Placed.Truss.Place.Doubt)).With(Doubts.Of(truss.Placed.Truss.Length.Doubt)))))

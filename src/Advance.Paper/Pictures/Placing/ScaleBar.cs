@@ -9,6 +9,9 @@ internal static class ScaleBar
     private const int Thick = 5000;
     private const double LongestHalfMm = 25;
 
+    // Between two figures under it, in 1/1000 pt.
+    private const int FigureGap = 3000;
+
     // Lengths of half a bar.
     private static readonly double[] Steps = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200];
 
@@ -45,14 +48,20 @@ internal static class ScaleBar
         var name = unit == BarUnit.Feet ? "ft" : "m";
         var baseline = y + Thick + TypeScale.Baseline(composer.Scale.Small) + 1000;
         Write("0", 0, baseline);
-        Write(Figure(step), half, baseline);
+        if (Across("0") + (Across(Figure(step)) / 2) <= half && (Across(Figure(step)) + Across(Figure(step * 2))) / 2 <= half)
+        {
+            Write(Figure(step), half, baseline);
+        }
+
         Write($"{Figure(step * 2)} {name}", half * 2, baseline);
         Write(words, (half * 2) + gap, y + Thick + (composer.Quiet.Cap / 4));
+
+        int Across(string text) => composer.Compose(text, composer.Quiet).Most + FigureGap;
 
         void Write(string text, int x, int at)
         {
             var set = composer.Compose(text, composer.Quiet).OnOneLine(0, out var across);
-            var left = x == 0 || at < baseline ? x : x - (composer.Compose(text.Split(' ')[0], composer.Quiet).Most / 2);
+            var left = x == 0 || at < baseline ? x : Math.Max(Across("0"), x - (composer.Compose(text.Split(' ')[0], composer.Quiet).Most / 2));
             marks.Add(new RunMark(left, at, composer.Quiet, set, across) { Layer = "scale" });
         }
     }

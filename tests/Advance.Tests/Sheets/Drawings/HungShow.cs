@@ -16,7 +16,8 @@ internal static class HungShow
     private const int Wide = 750_000;
     private const int High = 420_000;
 
-    private const string Gig = """
+    /// <summary>As written.</summary>
+    public const string Gig = """
         gig: Two trusses
         day: Sat 12 Sep 2026
         stock: stock.yaml
@@ -79,7 +80,10 @@ internal static class HungShow
         """;
 
     /// <summary>Worked out.</summary>
-    public static Plan Plan { get; } = Planner.Plan(BriefReader.Read(MemoryDoor.Of(("gig.yaml", Gig), ("stock.yaml", Stock), ("venue.yaml", Venue)), "gig.yaml").Brief!);
+    public static Plan Plan { get; } = PlanOf(Gig);
+
+    /// <summary>Another gig with the same stock in the same hall, worked out.</summary>
+    public static Plan PlanOf(string gig) => Planner.Plan(BriefReader.Read(MemoryDoor.Of(("gig.yaml", gig), ("stock.yaml", Stock), ("venue.yaml", Venue)), "gig.yaml").Brief!);
 
     /// <summary>Its labels, none of them moved to a key under the picture, checked to keep off each other.</summary>
     public static IReadOnlyList<PlacedLabel> LabelsOf(Scene scene)
