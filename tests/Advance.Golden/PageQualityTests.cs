@@ -11,6 +11,10 @@ public sealed class PageQualityTests
 {
     private const double LeastFill = 0.15;
     private const double MostBlank = 0.4;
+    private const double LeastInside = 0.5;
+    private const double LeastLast = 0.4;
+
+    private static readonly string[] RiggersTables = ["hoist-table", "point-loads", "stability"];
 
     // A column whose longest words are shorter than this takes no room that anybody misses.
     private const int WideColumn = 24;
@@ -24,6 +28,31 @@ public sealed class PageQualityTests
         var bad = LaidOut(gig).Sheets
             .Where(pages => pages.Count > 1 && Fill(pages[^1]) < LeastFill)
             .Select(pages => string.Create(CultureInfo.InvariantCulture, $"{pages[0].Sheet.Id}: page {pages.Count}, {Fill(pages[^1]):P0} full"));
+        Assert.Empty(bad);
+    }
+
+    // Those that are read where it is dark, and that a venue files: nobody leafs through half pages of them.
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void No_page_of_the_riggers_tables_is_half_empty_that_another_follows(string gig)
+    {
+        var bad = LaidOut(gig).Sheets
+            .Where(pages => Array.IndexOf(RiggersTables, pages[0].Sheet.Id) >= 0)
+            .SelectMany(pages => pages.Take(pages.Count - 1).Select((page, index) => (page, index)))
+            .Where(one => Fill(one.page) < LeastInside)
+            .Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.page.Sheet.Id}: page {one.index + 1}, {Fill(one.page):P0} full"));
+        Assert.Empty(bad);
+    }
+
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void No_page_of_the_riggers_tables_holds_cautions_and_signatures_alone(string gig)
+    {
+        var bad = LaidOut(gig).Sheets
+            .Where(pages => Array.IndexOf(RiggersTables, pages[0].Sheet.Id) >= 0)
+            .SelectMany(pages => pages.Select((page, index) => (page, index)))
+            .Where(one => one.index > 0 && Fill(one.page) < LeastLast && one.page.Strips.All(placed => placed.Strip.Group == 0))
+            .Select(one => $"{one.page.Sheet.Id}: page {one.index + 1}");
         Assert.Empty(bad);
     }
 

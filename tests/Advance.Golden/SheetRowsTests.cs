@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Advance.Sheets;
@@ -48,6 +49,30 @@ public sealed partial class SheetRowsTests
         Alike(planned, CircuitCardsViews.Of(plan)!.Cards.Select(card => $"{Outlet(card.Circuit.Text)} {card.Feeds.Text}"));
         Alike(plan.Power.Circuits.Select(circuit => circuit.Name), SupplyRequestViews.Of(plan)!.Services.SelectMany(service => service.Hangs).Select(load => load.Circuit.Text));
     }
+
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void Every_load_of_every_truss_is_in_the_hoist_table_with_its_place(string gig)
+    {
+        var plan = Samples.Plan(gig);
+        var cells = new RiggingCells(plan, new Sheets.Views.Cells(plan));
+        string At(double? place) => cells.Length(place).Text;
+        Alike(
+            plan.Rigging.Trusses.SelectMany(truss => truss.Loads.Select(load => $"{truss.Name} {load.What} {(load.To is { } end ? $"{At(load.From)} to {At(end)}" : At(load.From))}")),
+            HoistTableViews.Of(plan)?.Trusses.SelectMany(truss => truss.Loads.SelectMany(Each).Select(load => $"{truss.Name} {load}")) ?? []);
+    }
+
+    // 8 × Fixture 21–28, each: eight fixtures and their eight places.
+    private static IEnumerable<string> Each(HoistTableView.Load row)
+    {
+        var run = Run().Match(row.What.Text);
+        return run.Success
+            ? row.At.Text.Split(", ").Select((at, index) => $"{run.Groups["name"].Value} {int.Parse(run.Groups["first"].Value, CultureInfo.InvariantCulture) + index} {at}")
+            : [$"{row.What.Text} {row.At.Text}"];
+    }
+
+    [GeneratedRegex("^[0-9]+ × (?<name>.+) (?<first>[0-9]+)–[0-9]+, each$")]
+    private static partial Regex Run();
 
     [Theory]
     [MemberData(nameof(Gigs))]

@@ -37,7 +37,7 @@ internal sealed class BodyWorking(StandingSite site, StandingPolicies policies)
         var loaded = site.IsOpenAir == true
             ? edges.Select(edge => InWind(edge, @base, parts, holds, site.GustAt(top.AboveGround)))
             : edges.Select(edge => Pushed(edge, holds, top.Own));
-        return new StandingBody(address, name, holds, height, [.. Named([.. loaded])]) { IsFrictionAssumed = @base.IsFrictionAssumed, CentreAcross = centre.X, CentreBack = centre.Y };
+        return new StandingBody(address, name, holds, height, [.. Named([.. loaded])]) { Friction = @base.Friction, IsFrictionAssumed = @base.IsFrictionAssumed, CentreAcross = centre.X, CentreBack = centre.Y };
     }
 
     private static Figure<Mass> Together(IReadOnlyList<StandingPart> parts) =>

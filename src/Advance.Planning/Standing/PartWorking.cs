@@ -37,13 +37,14 @@ internal sealed class PartWorking(StandingPolicies policies, Stock stock)
             : Sum.Of("height of a centre of gravity", "z = b + c", RigidBodies.Balance).Put("b", foot).Put("c", centre).Gives((under, from) => under + from);
         return new StandingPart(piece.Item, Holds(piece.Item, kind?.Weight), Offset(standing?.CentreAcross, isRearFacing != isUpsideDown), Offset(standing?.CentreBack, isRearFacing), up)
         {
+            How = kind?.Weight?.How,
             Faces = FacesOf(piece, foot, height, isRearFacing),
         };
     }
 
     /// <summary>Something that hangs or lies at a height, such as a fixture on a stand.</summary>
     public StandingPart At(Piece piece, Figure<Length> height) =>
-        new(piece.Item, Holds(piece.Item, piece.Kind?.Weight), Nothing, Nothing, height) { Faces = FacesAt(piece, height) };
+        new(piece.Item, Holds(piece.Item, piece.Kind?.Weight), Nothing, Nothing, height) { How = piece.Kind?.Weight?.How, Faces = FacesAt(piece, height) };
 
     /// <summary>Ballast that is fixed; what lies loose is none.</summary>
     public IEnumerable<StandingPart> Of(IEnumerable<BallastRow> rows) => rows.Where(row => row.IsFixed).Select(Of);
@@ -52,7 +53,7 @@ internal sealed class PartWorking(StandingPolicies policies, Stock stock)
     {
         var each = row.Weight ?? stock.Find(row.Item)?.Weight;
         var all = Sum.Of("ballast", "w = n · m", Publication.Arithmetic).Put("n", Figure.Count(row.Count)).Put("m", Holds(row.Item, each)).Gives((count, mass) => count * mass);
-        return new StandingPart($"{row.Count} x {row.Item}", all, Offset(row.Across, false), Offset(row.Back, false), row.Height is { } high ? Figure.From(high) : Nothing);
+        return new StandingPart($"{row.Count} x {row.Item}", all, Offset(row.Across, false), Offset(row.Back, false), row.Height is { } high ? Figure.From(high) : Nothing) { How = each?.How };
     }
 
     private Figure<Mass> Holds(string item, Given<Mass>? weight)

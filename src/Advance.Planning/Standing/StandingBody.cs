@@ -23,6 +23,9 @@ public sealed record StandingBody(Address Address, string Name, Figure<Mass> Hol
     /// <summary>The moment which that joint carries; null where nobody says.</summary>
     public Figure<Torque>? JointStrength { get; init; }
 
+    /// <summary>Under its feet, wet in the open.</summary>
+    public required Figure<double> Friction { get; init; }
+
     /// <summary>Whether nobody knows its friction, so that the company's figure was taken.</summary>
     public bool IsFrictionAssumed { get; init; }
 

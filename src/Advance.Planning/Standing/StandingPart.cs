@@ -1,3 +1,4 @@
+using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using UnitsNet;
 
@@ -11,6 +12,9 @@ namespace Advance.Planning;
 /// <param name="Up">Of its centre of gravity.</param>
 public sealed record StandingPart(string Name, Figure<Mass> Holds, Figure<Length> Across, Figure<Length> Back, Figure<Length> Up)
 {
+    /// <summary>How its weight is known; null where nobody knows it.</summary>
+    public Known? How { get; init; }
+
     /// <summary>What the wind finds of it; null for what it finds nothing of, such as ballast on the ground.</summary>
     public WindFaces? Faces { get; init; }
 }

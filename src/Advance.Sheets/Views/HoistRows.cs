@@ -1,4 +1,5 @@
 using System.Globalization;
+using Advance.Domain.Facts;
 using Advance.Domain.Wording;
 using Advance.Planning;
 
@@ -11,23 +12,23 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
     public HoistTableView.Pick Of(TrussPlan truss, PickPlan pick, int index)
     {
         var hoist = pick.Placed.Hoist?.Kind?.Hoist;
-        return Of(pick) with { High = Off(truss, hoist, index, tolerance => tolerance.Raise), Low = Off(truss, hoist, index, tolerance => tolerance.Drop) };
+        return Of(pick, truss.Placed.RestsOn) with { High = Off(truss, hoist, index, tolerance => tolerance.Raise), Low = Off(truss, hoist, index, tolerance => tolerance.Drop) };
     }
 
     /// <summary>One pick of a hang: along it says by which hole.</summary>
-    public HoistTableView.Pick Of(HangPickPlan pick) =>
-        Of(pick.Pick) with { Along = pick.Hole is { } hole ? Cell.Of(hole.Name) : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged } };
+    public HoistTableView.Pick Of(HangPlan hang, HangPickPlan pick) =>
+        Of(pick.Pick, hang.Stack.RestsOn.With(hang.RestsOn)) with { Along = pick.Hole is { } hole ? Cell.Of(hole.Name) : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged } };
 
-    private HoistTableView.Pick Of(PickPlan pick)
+    private HoistTableView.Pick Of(PickPlan pick, Doubts where)
     {
         var placed = pick.Placed;
-        var hoist = placed.Hoist?.Kind?.Hoist;
         return new HoistTableView.Pick(Cell.Of(pick.Name) with { Strong = true })
         {
             Along = rigging.Length(placed.Pick.Along),
             Point = cells.Of(placed.Pick.Point),
-            Hoist = placed.Hoist is { } piece ? Cell.Of(piece.Kind?.Name ?? piece.Item) with { Tbc = placed.Pick.Hoist?.Doubt is { } doubt ? cells.Note(doubt) : null } : Cell.Of("hangs dead"),
-            Body = placed.Hoist is null ? Cell.Blank : Cell.Of(placed.Pick.BodyUp ? "up" : "down"),
+            X = rigging.Length(pick.Spot?.X) with { Tbc = where.Any ? "" : null },
+            Y = rigging.Length(pick.Spot?.Y) with { Tbc = where.Any ? "" : null },
+            Hoist = placed.Hoist is { } piece ? Cell.Of($"{piece.Kind?.Name ?? piece.Item}, body {(placed.Pick.BodyUp ? "up" : "down")}") with { Tbc = placed.Pick.Hoist?.Doubt is { } doubt ? cells.Note(doubt) : null } : Cell.Of("hangs dead"),
             Level = rigging.Mass(pick.Level) with { Strong = true },
             AtRest = rigging.Mass(pick.AtRest),
             Moving = rigging.Mass(pick.Moving),
@@ -38,7 +39,6 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
             Share = placed.Hoist is null ? Cell.Blank : RiggingCells.Share(pick.Hoist, pick.Rating),
             High = Cell.Blank,
             Low = Cell.Blank,
-            Chain = hoist is null ? Cell.Blank : rigging.Length(hoist.ChainLength),
             Notes = Notes(pick),
         };
     }
@@ -110,10 +110,11 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
         var drop = placed.Drop.Count > 0 ? $"above the hoist: {GearWords.Of(placed.Drop, placed.DropMade)}" : "";
         var hoist = placed.Hoist?.Kind?.Hoist;
         var speed = hoist?.Speed is { IsKnown: true } fast ? string.Create(CultureInfo.InvariantCulture, $"{(rigging.IsMetric ? fast.Value.MetersPerMinutes : fast.Value.FeetPerMinute):0.#} {(rigging.IsMetric ? "m" : "ft")}/min") : "";
-        var limiter = hoist?.Limiter is { IsKnown: true } slips ? $"limiter slips at {speech.Say(slips.Value)} of what it lifts" : "";
+        var limiter = hoist?.Limiter is { IsKnown: true } slips ? $"limiter {speech.Say(slips.Value)}" : "";
         var (rest, moving) = (CaseOf(pick.AtRestCase), CaseOf(pick.MovingCase));
         var cases = rest.Length == 0 ? "" : rest == moving ? $"most: {rest}" : $"most at rest: {rest}; moving: {moving}";
+        var chain = hoist?.ChainLength is { } run ? run.Is(out var length) ? $"chain {speech.Say(length)}" : "chain not known" : "";
         var group = placed.Pick.Group.Length > 0 ? $"control {placed.Pick.Group}" : "";
-        return string.Join(" · ", new[] { cases, gear, drop, speed, limiter, group }.Where(part => part.Length > 0));
+        return string.Join(" · ", new[] { cases, gear, drop, speed, chain, limiter, group }.Where(part => part.Length > 0));
     }
 }

@@ -80,8 +80,13 @@ public sealed record HoistTableView(IReadOnlyList<HoistTableView.Truss> Trusses,
     /// <param name="Hook">How high the hook of the bridle hangs above the floor.</param>
     public sealed record Leg(Cell Bridle, Cell To, Cell Of, Cell Length, Cell Wanted, Cell FromLevel, Cell Pull, Cell Hook);
 
-    /// <summary>Something that it carries.</summary>
-    public sealed record Load(Cell What, Cell Mass, Cell How, Cell From, Cell To, Cell Offset);
+    /// <summary>Something that it carries, or several that weigh alike.</summary>
+    /// <param name="What">In words.</param>
+    /// <param name="Mass">Of each.</param>
+    /// <param name="How">It is known.</param>
+    /// <param name="At">Along the truss, of each; of one that is spread from where to where.</param>
+    /// <param name="Offset">From the centre line.</param>
+    public sealed record Load(Cell What, Cell Mass, Cell How, Cell At, Cell Offset);
 
     /// <summary>A moment, a shear, or a share of what bears it.</summary>
     public sealed record Force(string What, Cell Worst, Cell Allowed, Cell Share, string Case);
@@ -96,11 +101,14 @@ public sealed record HoistTableView(IReadOnlyList<HoistTableView.Truss> Trusses,
         /// <summary>The venue's point, or a bridle.</summary>
         public required Cell Point { get; init; }
 
-        /// <summary>Its kind.</summary>
+        /// <summary>Its kind, and whether its body is at the point or at the truss.</summary>
         public required Cell Hoist { get; init; }
 
-        /// <summary>Whether its body is at the point or at the truss.</summary>
-        public required Cell Body { get; init; }
+        /// <summary>To stage left of the centre line, to stage right of it with a minus.</summary>
+        public required Cell X { get; init; }
+
+        /// <summary>Upstage of the downstage edge.</summary>
+        public required Cell Y { get; init; }
 
         /// <summary>All level.</summary>
         public required Cell Level { get; init; }
@@ -131,9 +139,6 @@ public sealed record HoistTableView(IReadOnlyList<HoistTableView.Truss> Trusses,
 
         /// <summary>How far it may be low.</summary>
         public required Cell Low { get; init; }
-
-        /// <summary>On it.</summary>
-        public required Cell Chain { get; init; }
 
         /// <summary>In which cases it bears most, what is between truss and point, what it is controlled with.</summary>
         public required string Notes { get; init; }

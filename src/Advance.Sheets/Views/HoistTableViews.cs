@@ -40,7 +40,7 @@ internal sealed class HoistTableViews
             makes.rigging.SmallUnit,
             Cells.Head(hangs.Aggregate(trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn)), (sum, hang) => sum.With(hang.RestsOn))))
         {
-            Hangs = [.. hangs.SelectMany(hang => hang.Picks).Select(makes.rows.Of)],
+            Hangs = [.. hangs.SelectMany(hang => hang.Picks.Select(pick => makes.rows.Of(hang, pick)))],
             HasUnweighed = trusses.SelectMany(truss => truss.Loads).Concat(hangs.SelectMany(hang => hang.Loads)).Any(load => load.How is not Known.Weighed),
             NeedsEngineer = trusses.Any(truss => truss.Study is null || truss.Placed.Truss.Shape.Length > 0) || hangs.Any(hang => hang.State is null),
         };
@@ -53,7 +53,7 @@ internal sealed class HoistTableViews
             truss.Name,
             [.. Facts(truss)],
             FindingViews.Heavy(plan, finding => IsAbout(finding, truss)),
-            [.. truss.Loads.Select(LoadOf)],
+            [.. LoadRows.Of(truss, rigging)],
             [.. Forces(truss)],
             [.. truss.Picks.Select((pick, index) => rows.Of(truss, pick, index))])
         {
@@ -86,7 +86,15 @@ internal sealed class HoistTableViews
         yield return new PairView("Reckoned uneven", Uneven(truss));
         yield return new PairView("Dynamic factor", Cell.Of(Numbers.Plain(plan.Brief.Company.Policies.Rigging.DynamicFactor, 2)));
         yield return new PairView("Secondary", written.Secondary is { } held ? cells.Of(held) : Cell.Of("not said"));
+        yield return new PairView("Control", Cell.Of(Groups(truss)));
         yield return new PairView("Group stop", written.HasGroupStop is { } stop ? cells.Of(stop) : Cell.Of("not said"));
+    }
+
+    // All of a group by one button.
+    private static string Groups(TrussPlan truss)
+    {
+        var groups = truss.Picks.Where(pick => pick.Placed.Pick.Group.Length > 0).GroupBy(pick => pick.Placed.Pick.Group, StringComparer.Ordinal).ToList();
+        return groups.Count == 0 ? "in which groups is not said" : string.Join("; ", groups.Select(group => $"{group.Key}: {string.Join(", ", group.Select(pick => pick.Name))}"));
     }
 
     private Cell MiddleOf(HungTruss truss)
@@ -126,14 +134,6 @@ internal sealed class HoistTableViews
         var moving = truss.UnevenMoving.Value is { } length ? $"{rigging.Small(length.Meters).Text} {rigging.SmallUnit} moving" : "";
         return Cell.Of(rest + moving);
     }
-
-    private HoistTableView.Load LoadOf(CarriedLoad load) => new(
-        Cell.Of(load.What),
-        rigging.Mass(load.Weight) with { Strong = true },
-        RiggingCells.How(load.How),
-        rigging.Length(load.From),
-        load.To is { } end ? rigging.Length(end) : Cell.Blank,
-        load.Offset != 0 ? rigging.Length(load.Offset) : Cell.Blank);
 
     private IEnumerable<HoistTableView.Force> Forces(TrussPlan truss)
     {

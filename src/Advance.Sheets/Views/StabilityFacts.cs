@@ -31,7 +31,7 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
         }
 
         var wind = Around.Wind;
-        yield return new PairView("Everything stands up to", cells.WithUnit(Around.Gust) is var gust && wind?.Height is { IsKnown: true } high ? gust with { Text = $"{gust.Text} gust at {cells.Of(high).Text}", Strong = true } : gust with { Strong = true });
+        yield return new PairView("All stands up to", cells.WithUnit(Around.Gust) is var gust && wind?.Height is { IsKnown: true } high ? gust with { Text = $"{gust.Text} gust at {cells.Of(high).Text}", Strong = true } : gust with { Strong = true });
         yield return new PairView("Measured by", Told(wind?.MeasuredBy));
         yield return new PairView("Meter", Told(wind?.Meter));
         yield return new PairView("Decided by", Told(wind?.DecidedBy));
@@ -45,10 +45,16 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
     /// <summary>One thing.</summary>
     public IEnumerable<PairView> Of(StandingItem item)
     {
-        yield return new PairView("Counts as holding", cells.WithUnit(item.Whole.Holds) with { Strong = true });
-        yield return new PairView("Centre of gravity", Up(cells.WithUnit(item.Whole.CentreHeight)));
+        yield return new PairView("Holds", cells.WithUnit(item.Whole.Holds) with { Strong = true });
+        yield return new PairView("Centre", Up(cells.WithUnit(item.Whole.CentreHeight)));
         yield return new PairView("Height", cells.WithUnit(item.Height));
         yield return new PairView("Stands on", Cell.Of(item.On switch { Footing.Deck => "deck", Footing.Floor => Around.IsOpenAir == true ? "ground" : "floor", _ => "not known" }));
+        // In the open the ground's stands over all of it.
+        if (Around.IsOpenAir != true || item.On != Footing.Floor || item.Whole.IsFrictionAssumed)
+        {
+            yield return new PairView("Friction", FrictionOf(item.Whole));
+        }
+
         if (item.Ballasted.Count > 0 || item.Ballast?.Value is { Kilograms: > 0 })
         {
             yield return new PairView("Ballast", Cell.Of(item.Ballasted.Count == 0 ? "none" : string.Join(", ", item.Ballasted.Select(BallastWords))));
@@ -56,7 +62,7 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
 
         if (item.Ballast is { } lacks)
         {
-            yield return new PairView("Lacks in that wind", lacks.Value is { Kilograms: <= 0 } ? Cell.Of("nothing") with { Tbc = cells.NoteOf(lacks.RestsOn) } : Lacking(lacks));
+            yield return new PairView("Lacks then", lacks.Value is { Kilograms: <= 0 } ? Cell.Of("nothing") with { Tbc = cells.NoteOf(lacks.RestsOn) } : Lacking(lacks));
         }
 
         if (item.Twist is { } twist)
@@ -65,9 +71,9 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
             yield return new PairView("Friction holds", Turning(item));
         }
 
-        foreach (var body in item.Interfaces)
+        foreach (var joint in Joints(item))
         {
-            yield return new PairView(body.Name[(item.Name.Length + 1)..], body.IsLoose ? new Cell("stands loose") { Strong = true } : Cell.Of(Joint(body)));
+            yield return joint;
         }
 
         if (item.Ground is { } ground)
@@ -75,20 +81,38 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
             yield return new PairView("On the ground", cells.WithUnit(ground.Weight));
             if (ground.Most is { } most)
             {
-                yield return new PairView(ground.UnderFoot is null ? "Presses" : "Presses under a foot", cells.WithUnit(most));
+                yield return new PairView("Presses", ground.UnderFoot is null ? cells.WithUnit(most) : UnderFoot(cells.WithUnit(most)));
             }
 
             if (ground.Foot is { } foot)
             {
-                yield return new PairView("One foot, at most", cells.WithUnit(foot));
+                yield return new PairView("A foot, at most", cells.WithUnit(foot));
             }
         }
+    }
+
+    // Joints alike, one above the other, are told together: above box 1, 2.
+    private IEnumerable<PairView> Joints(StandingItem item)
+    {
+        var told = item.Interfaces.Select(body => new PairView(body.Name[(item.Name.Length + 1)..], body.IsLoose ? new Cell("stands loose") { Strong = true } : Cell.Of(Joint(body)))).ToList();
+        for (var first = 0; first < told.Count;)
+        {
+            var alike = told.Skip(first).TakeWhile(next => next.Value == told[first].Value).ToList();
+            yield return new PairView(string.Join(", ", alike.Select((next, index) => index == 0 ? next.Name : next.Name[(next.Name.LastIndexOf(' ') + 1)..])), told[first].Value);
+            first += alike.Count;
+        }
+    }
+
+    private Cell FrictionOf(StandingBody body)
+    {
+        var cell = cells.Amount(body.Friction, value => value, 2);
+        return body.IsFrictionAssumed ? cell with { Text = $"{cell.Text}, assumed" } : cell;
     }
 
     private Cell Lacking(Figure<Mass> lacks)
     {
         var cell = cells.WithUnit(lacks);
-        return cell with { Text = $"{cell.Text} fixed to the middle of its base", Strong = true, Verdict = Verdict.Fails };
+        return cell with { Text = $"{cell.Text} fixed in the middle", Strong = true, Verdict = Verdict.Fails };
     }
 
     private Cell Turning(StandingItem item) => item.Turning!.Value is not { } held
@@ -99,7 +123,9 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
             Verdict = held >= 1 ? Verdict.Plain : item.Whole.IsFrictionAssumed ? Verdict.CannotBeJudged : Verdict.Fails,
         };
 
-    private static Cell Up(Cell cell) => cell with { Text = $"{cell.Text} up" };
+    private static Cell UnderFoot(Cell cell) => cell with { Text = $"{cell.Text} under a foot" };
+
+    private static Cell Up(Cell cell) => cell with { Text = $"of gravity {cell.Text} up" };
 
     // What people push with is said in newtons: in kN it is nothing.
     private string PushMost(Force push) => speech.Units == Domain.Wording.UnitSystem.Metric ? string.Create(CultureInfo.InvariantCulture, $"{push.Newtons:0} N") : speech.Say(push);

@@ -5,14 +5,12 @@ namespace Advance.Sheets.Views;
 /// <param name="IsInWind">Whether wind gets at it.</param>
 /// <param name="Findings">What rules say about it.</param>
 /// <param name="Acts">At which gust what is done, the least first; empty out of the wind.</param>
-/// <param name="Lowered">What else comes down in wind, in the order of the gusts.</param>
-/// <param name="Items">Each thing that stands.</param>
+/// <param name="Items">Each thing that stands, the weakest first.</param>
 public sealed record StabilityView(
     IReadOnlyList<PairView> Site,
     bool IsInWind,
     IReadOnlyList<FindingView> Findings,
     IReadOnlyList<StabilityView.Level> Acts,
-    IReadOnlyList<StabilityView.Cloth> Lowered,
     IReadOnlyList<StabilityView.Item> Items)
 {
     /// <summary>The least gust at which something is to be made ready; blank where nothing is known.</summary>
@@ -47,15 +45,8 @@ public sealed record StabilityView(
     /// <param name="From">What that comes from.</param>
     /// <param name="Forecast">The mean of a forecast in which that gust is to be reckoned with.</param>
     /// <param name="Takes">Minutes to lower it, where they are written.</param>
-    public sealed record Level(Cell Name, Cell Prepare, Cell Act, Cell Limit, Cell From, Cell Forecast, Cell Takes);
-
-    /// <summary>Something that comes down in wind.</summary>
-    /// <param name="What">What.</param>
-    /// <param name="Prepare">Make ready.</param>
-    /// <param name="From">From which gust it must be down.</param>
-    /// <param name="Takes">Minutes.</param>
-    /// <param name="By">Who does it.</param>
-    public sealed record Cloth(Cell What, Cell Prepare, Cell From, Cell Takes, Cell By);
+    /// <param name="By">Who does it, where that is written.</param>
+    public sealed record Level(Cell Name, Cell Prepare, Cell Act, Cell Limit, Cell From, Cell Forecast, Cell Takes, Cell By);
 
     /// <summary>A thing that stands.</summary>
     /// <param name="Name">On paper; both of a pair where they are alike.</param>
@@ -68,14 +59,15 @@ public sealed record StabilityView(
     public sealed record Item(string Name, string Drawn, bool IsDrawn, IReadOnlyList<PairView> Facts, IReadOnlyList<Part> Parts, IReadOnlyList<Edge> Edges, string Assumed);
 
     /// <summary>A part of it.</summary>
-    /// <param name="Name">What.</param>
-    /// <param name="Holds">Weight that counts as holding.</param>
-    /// <param name="Up">How high its centre of gravity is.</param>
-    /// <param name="Front">What the wind finds from the front, m².</param>
-    /// <param name="Side">What the wind finds from the side, m².</param>
+    /// <param name="Name">What; several alike in one.</param>
+    /// <param name="Holds">Weight that counts as holding, of each.</param>
+    /// <param name="Known">How its weight is known.</param>
+    /// <param name="Up">How high the centre of gravity of each is.</param>
+    /// <param name="Front">What the wind finds of each from the front, m².</param>
+    /// <param name="Side">What the wind finds of each from the side, m².</param>
     /// <param name="Coefficient">The force coefficient in that.</param>
     /// <param name="Source">Where that stands.</param>
-    public sealed record Part(Cell Name, Cell Holds, Cell Up, Cell Front, Cell Side, Cell Coefficient, Cell Source);
+    public sealed record Part(Cell Name, Cell Holds, Cell Known, Cell Up, Cell Front, Cell Side, Cell Coefficient, Cell Source);
 
     /// <summary>An edge of its feet.</summary>
     /// <param name="Name">Which.</param>

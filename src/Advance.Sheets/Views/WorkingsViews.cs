@@ -74,7 +74,8 @@ internal static class WorkingsViews
     private static string Parts(Input input)
     {
         var parts = input.How is { Inputs: [{ Parts.Count: > 1 } sum] } ? sum.Parts : [];
-        return parts.Count == 0 ? "" : $" ({string.Join("; ", parts.Select(part => $"{part.Name} {(part.Result is { } result ? Precisely.Say(result) : "unknown")}"))})";
+        var alike = parts.GroupBy(part => $"{part.Name} {(part.Result is { } result ? Precisely.Say(result) : "unknown")}", StringComparer.Ordinal);
+        return parts.Count == 0 ? "" : $" ({string.Join("; ", alike.Select(some => some.Count() > 1 ? $"{some.Count()} × {some.Key}" : some.Key))})";
     }
 
     private static string From(Input input) => input.Why switch
