@@ -2,7 +2,6 @@ using Advance.Domain;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
-using Advance.Domain.Places;
 
 namespace Advance.Planning;
 

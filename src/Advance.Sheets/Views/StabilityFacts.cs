@@ -62,7 +62,7 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
 
         if (item.Ballast is { } lacks)
         {
-            yield return new PairView("Lacks then", lacks.Value is { Kilograms: <= 0 } ? Cell.Of("nothing") with { Tbc = cells.NoteOf(lacks.RestsOn) } : Lacking(lacks));
+            yield return new PairView("Lacks", lacks.Value is { Kilograms: <= 0 } ? Cell.Of("nothing") with { Tbc = cells.NoteOf(lacks.RestsOn) } : Lacking(lacks));
         }
 
         if (item.Twist is { } twist)

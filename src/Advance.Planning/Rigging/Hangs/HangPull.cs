@@ -1,6 +1,5 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Gigs;
-using Advance.Domain.Stocks;
 using Advance.Handbook;
 using UnitsNet;
 
