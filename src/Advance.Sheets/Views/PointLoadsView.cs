@@ -72,6 +72,12 @@ public sealed record PointLoadsView(
         /// <summary>On it.</summary>
         public Cell Hangs { get; init; } = Cell.Blank;
 
+        /// <summary>The roof beam that it is on, in words; empty where nobody says.</summary>
+        public string Beam { get; init; } = "";
+
+        /// <summary>The case of level and uneven in which it carries most at rest; empty where nobody knows.</summary>
+        public string Worst { get; init; } = "";
+
         /// <summary>Straight down, at rest.</summary>
         public Cell AtRest { get; init; } = Cell.Blank;
 

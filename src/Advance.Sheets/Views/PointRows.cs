@@ -30,6 +30,8 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
             Y = PlaceOf(point, spot => spot.Y),
             Height = rigging.Length(written.Height),
             Hangs = Cell.Of(string.Join(", ", point.Hangs)),
+            Beam = written.Beam is { IsKnown: true } beam ? $"on {beam.Value}" : "",
+            Worst = WorstOf(point),
             AtRest = rigging.Mass(point.AtRest) with { Strong = true },
             AtRestWeight = rigging.Weight(point.AtRest),
             Moving = rigging.Mass(point.Moving),
@@ -58,6 +60,11 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
 
     /// <summary>Whether it is pulled sideways more than rounding leaves.</summary>
     public static bool IsPulled(PointPlan point) => point.Sideways.Value is not { Kilograms: < 0.5 };
+
+    // Of straight picks; what comes through a bridle is told under it.
+    private string WorstOf(PointPlan point) => string.Join("; ", plan.Rigging.Picks
+        .Where(pick => point.Hangs.Contains(pick.Name, StringComparer.Ordinal) && pick.AtRestCase is not null)
+        .Select(pick => rigging.Said(pick.AtRestCase!)).Distinct(StringComparer.Ordinal));
 
     private Cell PlaceOf(PointPlan point, Func<Spot, double> of)
     {
