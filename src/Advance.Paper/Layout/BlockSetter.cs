@@ -9,6 +9,8 @@ internal sealed class BlockSetter(Room room)
     // What a poster gives up of the leading above and below its letters, as shares of the size: accents and tails keep their room.
     private const double PosterAbove = 0.14;
     private const double PosterBelow = 0.06;
+    private const double PlainAbove = 0.25;
+    private const double PlainBelow = 0.24;
 
     private const int Deepest = 12;
 
@@ -81,7 +83,7 @@ internal sealed class BlockSetter(Room room)
         Picture picture => PictureBlocks.Set(picture, width, room),
         Alongside alongside => AlongsideSetter.Set(alongside, width, room),
         Poster poster => [SetPoster(poster, width)],
-        Rule => [new Strip(500, [new StrokeMark(0, 250, width, 250, 350, Shade.Hair)])],
+        Rule => [new Strip(500, [new StrokeMark(0, 250, width, 250, 350, Shade.Hair)]) { IsAside = true }],
         _ => [],
     };
 
@@ -95,7 +97,7 @@ internal sealed class BlockSetter(Room room)
         {
             var marks = new List<Mark>();
             var height = lines.DrawOne(marks, i, width, align);
-            strips.Add(new Strip(height, marks) { Group = group, InGroup = i, GroupCount = lines.Count });
+            strips.Add(new Strip(height, marks) { Group = group, InGroup = i, GroupCount = lines.Count, IsAside = true });
         }
 
         if (strips.Count > 1)
@@ -115,7 +117,7 @@ internal sealed class BlockSetter(Room room)
         var lines = room.Composer.Compose(heading.Text, style).Fit(width);
         var marks = new List<Mark>();
         lines.Draw(marks, 0, 0, width, Align.Left);
-        return new Strip(lines.Height, marks) { KeepsNext = true, Gap = scale.BlockGap * (heading.Level <= 1 ? 3 : 2) / 2 };
+        return new Strip(lines.Height, marks) { KeepsNext = true, IsAside = true, Gap = scale.BlockGap * (heading.Level <= 1 ? 3 : 2) / 2 };
     }
 
     private Strip SetPoster(Poster poster, int width)
@@ -128,10 +130,14 @@ internal sealed class BlockSetter(Room room)
         size = Math.Min(size, (int)(room.Height / TypeScale.Leading(1000) * 1000.0));
         var lines = room.Composer.Compose(poster.Text, style with { Size = Math.Max(size, 1000) }).Fit(width + 1000);
         var marks = new List<Mark>();
-        var above = (int)(size * PosterAbove);
+        var isPlain = IsPlain(poster.Text);
+        var above = (int)(size * (isPlain ? PlainAbove : PosterAbove));
         lines.Draw(marks, 0, -above, width, Align.Left);
-        return new Strip(lines.Height - above - (int)(size * PosterBelow), marks);
+        return new Strip(lines.Height - above - (int)(size * (isPlain ? PlainBelow : PosterBelow)), marks);
     }
+
+    // Capitals and figures without accents need no room above and below.
+    private static bool IsPlain(string text) => text.All(letter => char.IsAsciiLetterUpper(letter) || char.IsAsciiDigit(letter) || letter == ' ');
 
     private static List<Strip> Keep(List<Strip> strips)
     {

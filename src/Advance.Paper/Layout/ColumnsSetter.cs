@@ -60,7 +60,8 @@ internal static class ColumnsSetter
             }
         }
 
-        return new Strip(height, marks);
+        var all = sides.SelectMany(side => side.Strips).ToList();
+        return new Strip(height, marks) { IsWarning = all.Exists(strip => strip.IsWarning), IsAside = all.TrueForAll(strip => strip.IsAside) };
     }
 
     /// <summary>Each side is paged by itself; what falls on the same page stands side by side again.</summary>

@@ -2,7 +2,7 @@ namespace Advance.Paper.Layout;
 
 /// <summary>
 /// Finds where pages end, by dynamic programming: best[j] is the least cost of setting the strips before j. Cost is compared in this order:
-/// rules broken that should hold (as a heading alone at the foot), pages, and then the sum of small displeasures.
+/// rules broken that should hold (as a heading alone at the foot, or warnings alone on a page), pages, and then the sum of small displeasures.
 /// </summary>
 internal static class Paging
 {
@@ -30,6 +30,7 @@ internal static class Paging
         {
             var used = strips[start].HeadHeight();
             var before = best[start] + Page;
+            var (isAside, hasWarning) = (start > 0, false);
             for (var end = start; end < strips.Count; end++)
             {
                 var strip = strips[end];
@@ -44,7 +45,9 @@ internal static class Paging
                     break;
                 }
 
-                var cost = before + CostAfter(strips, start, end, height - used, height);
+                isAside &= strip.IsAside;
+                hasWarning |= strip.IsWarning;
+                var cost = before + CostAfter(strips, start, end, height - used, height) + (isAside && hasWarning ? BrokenRule : 0);
                 if (cost < best[end + 1])
                 {
                     (best[end + 1], from[end + 1]) = (cost, start);
@@ -60,6 +63,22 @@ internal static class Paging
 
         pages.Reverse();
         return pages;
+    }
+
+    /// <summary>How full the last page is, from 0 to 1, where each page before it takes all that finds room there.</summary>
+    public static double LastFilled(IReadOnlyList<Strip> strips, int height)
+    {
+        var used = 0;
+        for (var i = 0; i < strips.Count; i++)
+        {
+            used += strips[i].Gap + strips[i].Height;
+            if (i == 0 || used > height || strips[i].BeginsPage)
+            {
+                used = strips[i].HeadHeight() + strips[i].Height;
+            }
+        }
+
+        return used / (double)height;
     }
 
     /// <summary>What it costs to end a page after a strip with some room left.</summary>

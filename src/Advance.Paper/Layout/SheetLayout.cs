@@ -10,7 +10,7 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
 {
     // A last page that is emptier than this is worth a little less white between rows.
     private const double FewRows = 0.25;
-    private const int MostPulledIn = 8;
+    private const int MostPulledIn = 16;
     private const int LeastBody = 100_000;
 
     private static readonly double[] Tightness = [0.88, 0.76, 0.64, 0.52];
@@ -22,7 +22,7 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
 
     public List<Page> LayOut(Dictionary<Scene, SetPicture> pictures)
     {
-        var tried = new Trial([], true, new Faults(), pictures);
+        var tried = new Trial([], 1, true, new Faults(), pictures);
         var attempt = default(Attempt);
         foreach (var next in Attempts())
         {
@@ -60,7 +60,7 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
     /// <summary>A few rows on a last page of their own are pulled in where a little less white makes room for them.</summary>
     private Trial PullIn(Trial usual, Attempt attempt)
     {
-        if (usual.Pages.Count is < 2 or > MostPulledIn || Filled(usual.Pages[^1]) > FewRows)
+        if (usual.Pages.Count is < 2 or > MostPulledIn || Filled(usual.Pages[^1]) > FewRows && usual.LastFilled > FewRows)
         {
             return usual;
         }
@@ -116,7 +116,7 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
         }
 
         pages[0] = pages[0] with { IsFirst = true };
-        return new Trial(pages, room.IsTooNarrow, own, pictures.Done);
+        return new Trial(pages, Paging.LastFilled(strips, height), room.IsTooNarrow, own, pictures.Done);
     }
 
     private static List<PlacedStrip> Placed(PageRange range, int top)
@@ -139,5 +139,5 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
         return placed;
     }
 
-    private sealed record Trial(List<Page> Pages, bool IsTooNarrow, Faults Faults, Dictionary<Scene, SetPicture> Pictures);
+    private sealed record Trial(List<Page> Pages, double LastFilled, bool IsTooNarrow, Faults Faults, Dictionary<Scene, SetPicture> Pictures);
 }

@@ -18,6 +18,12 @@ internal sealed class Strip(int height, List<Mark> marks)
     /// <summary>True when what belongs to one thing is parted where a page ends after it: so only where that spares a page.</summary>
     public bool IsInside { get; set; }
 
+    /// <summary>True for what is read beside something else: a caution, a remark.</summary>
+    public bool IsWarning { get; init; }
+
+    /// <summary>True for what a page is not turned to for: warnings, and the lines that explain or are signed.</summary>
+    public bool IsAside { get; init; }
+
     /// <summary>True when it begins a page.</summary>
     public bool BeginsPage { get; set; }
 

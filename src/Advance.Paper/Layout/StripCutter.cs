@@ -76,6 +76,8 @@ internal static class StripCutter
             InGroup = strip.InGroup,
             GroupCount = strip.GroupCount,
             KeepsNext = strip.KeepsNext && bottom == strip.Height,
+            IsWarning = strip.IsWarning,
+            IsAside = strip.IsAside,
         };
     }
 

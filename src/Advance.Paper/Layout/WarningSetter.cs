@@ -20,7 +20,7 @@ internal static class WarningSetter
         var bar = block is Remark { Weight: RemarkWeight.Note } ? ThinBar : Bar;
         marks.Add(new BoxMark(0, 0, bar, height) { Fill = Shade.Ink });
         lines.Draw(marks, Indent, pad, width - Indent, Align.Left);
-        return new Strip(height, marks);
+        return new Strip(height, marks) { IsWarning = true, IsAside = true };
     }
 
     /// <summary>What is said, word first; the three writers agree on it.</summary>

@@ -13,6 +13,7 @@ internal sealed class Composer(Shaper shaper, TypeScale scale, Targets targets)
     private enum Gap
     {
         None,
+        Hyphen,
         Soft,
         Space,
         HardSpace,
@@ -164,6 +165,10 @@ internal sealed class Composer(Shaper shaper, TypeScale scale, Targets targets)
             {
                 gap = Merge(Gap.HardSpace);
             }
+            else if (range.Before is Words.Gap.Hyphen && !isWhole)
+            {
+                gap = Merge(Gap.Hyphen);
+            }
             else if (range.Before is Words.Gap.Soft && !isWhole)
             {
                 gap = Merge(Gap.Soft);
@@ -192,6 +197,7 @@ internal sealed class Composer(Shaper shaper, TypeScale scale, Targets targets)
                 _ when first => LineStart.Never,
                 Gap.NewLine => LineStart.Always,
                 Gap.Space or Gap.Soft => LineStart.Allowed,
+                Gap.Hyphen => LineStart.InWord,
                 _ => LineStart.Never,
             },
         });

@@ -9,6 +9,9 @@ internal enum LineStart
     /// <summary>Where there is no room left.</summary>
     Allowed,
 
+    /// <summary>After a hyphen: only where the whole word is wider than a line, so that a label is read in one piece.</summary>
+    InWord,
+
     /// <summary>It always begins a line.</summary>
     Always,
 }

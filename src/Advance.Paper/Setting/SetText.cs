@@ -38,6 +38,11 @@ internal sealed class SetText
         }
 
         var fitting = Least <= width || shaper is null ? atoms : WordCutter.Cut(atoms, width, shaper);
+        if (Array.Exists(fitting, atom => atom.Break == LineStart.InWord))
+        {
+            fitting = KeepWords([.. fitting], width);
+        }
+
         var lines = new List<SetLine>();
         var start = 0;
         var used = fitting[0].Width;
@@ -112,6 +117,30 @@ internal sealed class SetText
         }
 
         return [.. words];
+    }
+
+    /// <summary>Words with hyphens that find room on a line are not parted; others may be.</summary>
+    private static Atom[] KeepWords(Atom[] fitting, int width)
+    {
+        var end = 0;
+        for (var start = 0; start < fitting.Length; start = end)
+        {
+            var whole = fitting[start].Width;
+            for (end = start + 1; end < fitting.Length && (fitting[end].Break is LineStart.InWord or LineStart.Never); end++)
+            {
+                whole += fitting[end].Space + fitting[end].Width;
+            }
+
+            for (var i = start + 1; i < end; i++)
+            {
+                if (fitting[i].Break == LineStart.InWord)
+                {
+                    fitting[i] = fitting[i] with { Break = whole <= width ? LineStart.Never : LineStart.Allowed };
+                }
+            }
+        }
+
+        return fitting;
     }
 
     private void Measure()

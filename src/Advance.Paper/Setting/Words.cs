@@ -9,6 +9,7 @@ internal static class Words
     internal enum Gap
     {
         None,
+        Hyphen,
         Soft,
         Space,
         HardSpace,
@@ -46,7 +47,7 @@ internal static class Words
 
         public bool MoveNext()
         {
-            var gap = wasSoft ? Gap.Soft : Gap.None;
+            var gap = !wasSoft ? Gap.None : text[at - 1] is '-' or '\u2010' ? Gap.Hyphen : Gap.Soft;
             wasSoft = false;
             for (; at < text.Length; at++)
             {
