@@ -26,6 +26,7 @@ internal sealed class WayInDrawing(Speech speech)
     private const double LineHeight = 5;
     private const double Vehicle = 17;
     private const int MostRisers = 6;
+    private const int LongName = 14;
 
     private readonly List<Shape> shapes = [];
     private double left;
@@ -85,12 +86,23 @@ internal sealed class WayInDrawing(Speech speech)
             shapes.Add(new Polyline([new Point(left - 4, floor - 6), new Point(left - 3, floor - 7.6), new Point(left - 2, floor - 6)]));
         }
 
-        Words(from + 1, Under, step.What, TextStyle.Strong);
-        var line = 1;
+        var line = 0;
+        foreach (var part in Parted(step.What))
+        {
+            Words(from + 1, Under + (line++ * LineHeight), part, TextStyle.Strong);
+        }
+
         foreach (var said in Said(step).Where(said => said.Length > 0))
         {
             Words(from + 1, Under + (line++ * LineHeight), said, TextStyle.Quiet);
         }
+    }
+
+    // A long name takes two lines, so that it keeps clear of the next link's.
+    private static string[] Parted(string name)
+    {
+        var middle = name.Length < LongName ? [] : Enumerable.Range(0, name.Length).Where(at => name[at] == ' ').OrderBy(at => Math.Abs(at - (name.Length / 2))).Take(1).ToArray();
+        return middle.Length == 0 ? [name] : [name[..middle[0]], name[(middle[0] + 1)..]];
     }
 
     private void Climb(double from, int risers)

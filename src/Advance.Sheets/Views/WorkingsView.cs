@@ -13,7 +13,11 @@ public sealed record WorkingsView(IReadOnlyList<WorkingsView.Group> Groups)
     /// <param name="Symbols">What each symbol that is put in stands for.</param>
     /// <param name="Source">With its edition.</param>
     /// <param name="Lines">The figures.</param>
-    public sealed record Group(Cell Kind, Cell Formula, Cell Symbols, Cell Source, IReadOnlyList<Line> Lines);
+    public sealed record Group(Cell Kind, Cell Formula, Cell Symbols, Cell Source, IReadOnlyList<Line> Lines)
+    {
+        /// <summary>What the addresses of all lines share, with … for what is each line's own; blank where they share nothing.</summary>
+        public Cell SharedAddress { get; init; } = Cell.Blank;
+    }
 
     /// <summary>One figure.</summary>
     /// <param name="Address">To ask for it: <c>advance explain</c>.</param>
@@ -23,6 +27,12 @@ public sealed record WorkingsView(IReadOnlyList<WorkingsView.Group> Groups)
     /// <param name="Result">In units of the SI.</param>
     public sealed record Line(Cell Address, Cell Of, Cell Remark, IReadOnlyList<Cell> Inputs, Cell Result)
     {
+        /// <summary>What stands in its address where that of its group has ….</summary>
+        public Cell OwnAddress { get; init; } = Cell.Blank;
+
+        /// <summary>The figure above it that the same was put into; blank where it is the first.</summary>
+        public Cell Like { get; init; } = Cell.Blank;
+
         /// <summary>The result in the units of the paper; blank where that is no other.</summary>
         public Cell OnPaper { get; init; } = Cell.Blank;
     }

@@ -32,5 +32,5 @@ public sealed record LeadCapacity(
     public bool IsByTerminations { get; init; }
 
     internal IEnumerable<Stated> Figures =>
-        [Stated.Of(Address / "carries", $"{Run.Label}, {Lead.Id}, what it carries as it lies", Carries)];
+        [Stated.Of(Address / "carries", $"{Run.Label}, what it carries as it lies, {Lead.Id}", Carries)];
 }
