@@ -30,7 +30,7 @@ public sealed partial class SheetRowsTests
     public void Every_box_and_every_fixture_is_on_a_sheet_once(string gig)
     {
         var plan = Samples.Plan(gig);
-        Alike(plan.Sound.Stacks.SelectMany(stack => stack.Boxes).Select(box => box.Piece.Name), SystemViews.Of(plan)!.Stacks.SelectMany(stack => stack.Boxes).Select(box => box.Name.Text));
+        Alike(plan.Sound.Stacks.SelectMany(stack => stack.Boxes).Select(box => box.Piece.Name), SystemViews.Of(plan)!.Sheets.SelectMany(sheet => sheet.Stacks).SelectMany(stack => stack.Boxes).Select(box => box.Name.Text));
         Alike(
             plan.Lighting.Fixtures.Select(fixture => $"{fixture.Number} {fixture.At?.Universe}/{fixture.At?.Slot}"),
             LightingPatchViews.Of(plan)!.Positions.SelectMany(position => position.Fixtures).Select(row => $"{row.Number.Text} {row.UniverseNumber.Text}/{row.Address.Text}"));

@@ -9,7 +9,7 @@ namespace Advance.Paper.Layout;
 internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, Wording words, Faults faults)
 {
     // A last page that is emptier than this is worth a little less white between rows.
-    private const double FewRows = 0.25;
+    private const double FewRows = 0.4;
     private const int MostPulledIn = 16;
     private const int LeastBody = 100_000;
 

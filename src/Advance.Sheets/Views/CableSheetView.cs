@@ -44,7 +44,11 @@ public sealed record CableSheetView
     /// <param name="LeftOver">How much is left over, and at which end it is coiled.</param>
     /// <param name="Note">What is wrong or out of the ordinary with it.</param>
     public sealed record Line(
-        Cell Label, Cell From, Cell FromPlace, Cell To, Cell ToPlace, Cell Route, Cell Need, Cell Take, Cell LeftOver, Cell Note);
+        Cell Label, Cell From, Cell FromPlace, Cell To, Cell ToPlace, Cell Route, Cell Need, Cell Take, Cell LeftOver, Cell Note)
+    {
+        /// <summary>Whether its way is more than the straight line between its ends.</summary>
+        public bool IsBent => Route.Text != "straight";
+    }
 
     /// <summary>One kind of lead.</summary>
     /// <param name="Kind">Name on the shelf label.</param>

@@ -12,6 +12,7 @@ internal static class QuestionWords
     private static readonly Dictionary<string, string> Asks = new(StringComparer.Ordinal)
     {
         ["from"] = "who brings it?",
+        ["brings"] = "what do they bring?",
         ["who"] = "who does it, or signs it?",
         ["driver"] = "who drives?",
         ["place"] = "where does it stand?",

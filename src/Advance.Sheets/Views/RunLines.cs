@@ -37,7 +37,7 @@ internal sealed class RunLines(Plan plan, Cells cells)
     {
         if (run.Route is not { } route)
         {
-            return "";
+            return "way not known";
         }
 
         var via = string.Join(", ", route.Via);

@@ -18,11 +18,14 @@ internal sealed class SystemViews
         cells = new Cells(plan);
     }
 
-    /// <summary>One for each stack; null where there is none.</summary>
+    /// <summary>One sheet for each stack, and one for all single boxes; null where there is none.</summary>
     public static SystemsView? Of(Plan plan)
     {
         var views = new SystemViews(plan);
-        return plan.Sound.Stacks.Count > 0 ? new SystemsView([.. plan.Sound.Stacks.Select(views.ViewOf)]) : null;
+        var stacks = plan.Sound.Stacks.Select(views.ViewOf).ToList();
+        var single = stacks.Where(stack => stack is { Boxes.Count: 1, HasPins: false, Lift.IsBlank: true }).ToList();
+        var own = stacks.Where(stack => single.Count == 1 || !single.Contains(stack)).Select(stack => new SystemsView.Sheet(stack.Id, stack.Name, [stack])).ToList();
+        return stacks.Count == 0 ? null : new SystemsView(single.Count > 1 ? [.. own, new SystemsView.Sheet("system-single-boxes", "single boxes", single)] : own);
     }
 
     private SystemView ViewOf(StackPlan stack)
