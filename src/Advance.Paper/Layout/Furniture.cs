@@ -110,7 +110,9 @@ internal sealed class Furniture
         var first = rest with { Size = rest.Size * 9 / 8, IsStrong = true };
         var texts = sheet.Head.Lines.Select((line, i) => composer.Compose(line, i == 0 ? first : rest)).ToList();
         var title = composer.Compose(sheet.Head.Title, new TypeStyle(composer.Scale.Title, IsStrong: true, Shade.Ink)).Most;
-        var most = Math.Min(texts.Max(t => t.Most), Math.Max(width * 2 / 5, edge - (title * 7 / 10) - (MiddleGap / 2)));
+        // The title has room for its one line at its least size; the lines beside it wrap first.
+        var share = Math.Max(0.7, (double)composer.Scale.Large / composer.Scale.Title) + 0.01;
+        var most = Math.Min(texts.Max(t => t.Most), Math.Max(width / 3, edge - (int)(title * share) - (MiddleGap / 2)));
         foreach (var text in texts)
         {
             var lines = text.Fit(most);

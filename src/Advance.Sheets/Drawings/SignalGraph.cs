@@ -82,7 +82,7 @@ internal sealed class SignalGraph
             var id = $"sources/{group.Key.Act}/{group.Key.Device}";
             var title = group.Key.Act ?? (plan.Brief.Gig.Acts.Count > 0 ? "Every act" : "Sources");
             var channels = ChannelWords.Of(group.Select(line => line.Channel));
-            nodes.Add(new SignalNode(id, title, [$"{group.Count()} lines", $"channels {channels}"]));
+            nodes.Add(new SignalNode(id, title, [group.Count() == 1 ? "1 line" : $"{group.Count()} lines", $"channels {channels}"]));
             var ports = ChannelWords.Of(group.Select(line => line.Port!.Number ?? 0));
             edges.Add(new SignalEdge(id, In(group.Key.Device), [$"in {ports}", .. Leads(group.Select(line => Address.Of("link") / line.Address.Text))]));
         }

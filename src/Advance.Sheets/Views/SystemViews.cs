@@ -24,8 +24,14 @@ internal sealed class SystemViews
         var views = new SystemViews(plan);
         var stacks = plan.Sound.Stacks.Select(views.ViewOf).ToList();
         var single = stacks.Where(stack => stack is { Boxes.Count: 1, HasPins: false, Lift.IsBlank: true }).ToList();
-        var own = stacks.Where(stack => single.Count == 1 || !single.Contains(stack)).Select(stack => new SystemsView.Sheet(stack.Id, stack.Name, [stack])).ToList();
-        return stacks.Count == 0 ? null : new SystemsView(single.Count > 1 ? [.. own, new SystemsView.Sheet("system-single-boxes", "single boxes", single)] : own);
+        var own = stacks.Where(stack => single.Count == 1 || !single.Contains(stack)).Select(stack => new SystemsView.Sheet(stack.Id, stack.Name, [stack], Cell.Blank)).ToList();
+        if (single.Count > 1)
+        {
+            var names = single.Select(stack => stack.Name).ToHashSet(StringComparer.Ordinal);
+            own.Add(new SystemsView.Sheet("system-single-boxes", "single boxes", single, views.RestsOn(plan.Sound.Stacks.Where(stack => names.Contains(stack.Name)))));
+        }
+
+        return own.Count > 0 ? new SystemsView(own) : null;
     }
 
     private SystemView ViewOf(StackPlan stack)
@@ -42,11 +48,14 @@ internal sealed class SystemViews
             FindingViews.Heavy(plan, finding => about.Exists(address => FindingViews.IsAt(finding, address))),
             lift,
             HandWords(stack.Lift?.Hands),
-            Cells.Head(stack.RestsOn.With(plan.Cables.RestsOn).With(plan.Power.RestsOn)))
+            RestsOn([stack]))
         {
             HasPins = stack.Boxes.Any(box => box.Joint is not null),
         };
     }
+
+    private Cell RestsOn(IEnumerable<StackPlan> stacks) =>
+        Cells.Head(stacks.Select(stack => stack.RestsOn).Append(plan.Cables.RestsOn).Append(plan.Power.RestsOn).Aggregate((all, more) => all.With(more)));
 
     // The stack on its side, what is wrong with both of a pair, and the leads that go into its boxes.
     private IEnumerable<string> About(StackPlan stack)

@@ -8,5 +8,6 @@ public sealed record SystemsView(IReadOnlyList<SystemsView.Sheet> Sheets)
     /// <param name="Id">Of the sheet.</param>
     /// <param name="Title">Of the sheet.</param>
     /// <param name="Stacks">One, or several that are a box each.</param>
-    public sealed record Sheet(string Id, string Title, IReadOnlyList<SystemView> Stacks);
+    /// <param name="RestsOn">The open questions that several hang on, told once; blank where there is one stack, which tells its own.</param>
+    public sealed record Sheet(string Id, string Title, IReadOnlyList<SystemView> Stacks, Cell RestsOn);
 }

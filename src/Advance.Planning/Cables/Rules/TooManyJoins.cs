@@ -22,7 +22,7 @@ internal sealed class TooManyJoins : Rule<TooManyJoins.Case>
         plan.Cables.Runs.Where(run => run.Leads.Count > 0).Select(run => new Case(run, Figure.Count(run.Joins).AtMost(run.MostJoins)));
 
     protected override Said Say(Case found) => new(
-        $"{found.Run.Label}: {found.Run.Joins} joins, {found.Run.MostJoins.Value!.Value} at most ({string.Join(" + ", found.Run.Leads.Select(lead => lead.Name))}).",
+        $"{found.Run.Label}: {found.Run.Joins} {(found.Run.Joins == 1 ? "join" : "joins")}, {found.Run.MostJoins.Value!.Value} at most ({string.Join(" + ", found.Run.Leads.Select(lead => lead.Name))}).",
         $"Hire one lead of {found.Run.Needed.Value!.Value} or more.",
         $"{found.Run.Joins} joins, {found.Run.MostJoins.Value!.Value} at most");
 
