@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Advance.Paper.Layout;
 using Advance.Paper.Setting;
 using Advance.Paper.Tree;
@@ -7,7 +8,7 @@ using Advance.Sheets;
 namespace Advance.Golden;
 
 /// <summary>What makes a page a bad page, whatever stands on it; the limits are the design's own.</summary>
-public sealed class PageQualityTests
+public sealed partial class PageQualityTests
 {
     private const double LeastFill = 0.15;
     private const double MostBlank = 0.4;
@@ -95,6 +96,49 @@ public sealed class PageQualityTests
         Assert.Empty(bad);
     }
 
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void No_page_holds_warnings_alone(string gig)
+    {
+        var bad = LaidOut(gig).Sheets
+            .SelectMany(pages => pages.Select((page, index) => (Page: page, Number: index + 1, Strips: page.Strips.Where(placed => !placed.IsRepeated).Select(placed => placed.Strip).ToList())))
+            .Where(one => one.Number > 1 && one.Strips.TrueForAll(strip => strip.IsAside) && one.Strips.Exists(strip => strip.IsWarning))
+            .Select(one => $"{one.Page.Sheet.Id}: page {one.Number}");
+        Assert.Empty(bad);
+    }
+
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void No_line_begins_with_the_unit_of_a_number_on_the_line_above(string gig)
+    {
+        var bad = Runs(gig).Where(one => one.Above is { } above && char.IsAsciiDigit(above.Text()[^1]) && Unit().IsMatch(one.Run.Text()))
+            .Select(one => $"{one.Sheet}: {one.Above!.Text()} / {one.Run.Text()}");
+        Assert.Empty(bad);
+    }
+
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void Nothing_that_there_is_one_of_is_called_several(string gig) =>
+        Assert.Empty(Runs(gig).Where(one => OneOfSeveral().IsMatch(one.Run.Text())).Select(one => $"{one.Sheet}: {one.Run.Text()}"));
+
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void Paper_in_US_units_says_no_metric_ones(string gig)
+    {
+        // Plugs are named by their millimetres everywhere; workings are in units of the SI and say so.
+        var isUs = Samples.Plan(gig).Brief.Company.Units == Domain.Wording.UnitSystem.UsCustomary;
+        Assert.Empty(Runs(gig).Where(one => isUs && one.Sheet != "workings" && Metric().IsMatch(one.Run.Text().Replace("3.5 mm", "", StringComparison.Ordinal))).Select(one => $"{one.Sheet}: {one.Run.Text()}"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Gigs))]
+    public void Case_labels_go_three_to_a_page(string gig)
+    {
+        // Each label is a poster, its words, and a line to cut along. What its TBC may change is told on the first page.
+        var pages = LaidOut(gig).Sheets.Single(pages => pages[0].Sheet.Id == "case-labels");
+        Assert.All(pages.SkipLast(1), page => Assert.InRange(page.Strips.Count(placed => placed.Strip.Marks.OfType<RunMark>().Any(run => run.Style.Size > 60_000)), 3, int.MaxValue));
+    }
+
     // 7 pt on a desk, 10 pt where one stands or holds a torch.
     private static int Least(TypeClass type) => type == TypeClass.Desk ? 7_000 : 10_000;
 
@@ -103,6 +147,30 @@ public sealed class PageQualityTests
         var strips = page.Strips.Where(placed => !placed.IsRepeated).ToList();
         return strips.Count == 0 ? 0 : strips.Sum(placed => (double)placed.Strip.Height) / (page.Frame.InnerBottom - page.Strips[0].Y);
     }
+
+    // Each run of words, and the one that begins at the same edge on the line above it.
+    private static IEnumerable<(string Sheet, RunMark Run, RunMark? Above)> Runs(string gig)
+    {
+        foreach (var (sheet, strip) in LaidOut(gig).Sheets.SelectMany(pages => pages).SelectMany(page => page.Strips.Select(placed => (page.Sheet.Id, placed.Strip))))
+        {
+            var runs = strip.Marks.OfType<RunMark>().Where(run => run.Words.Length > 0).ToList();
+            foreach (var run in runs)
+            {
+                // The first run of a line of a cell stands under the first of the line above.
+                var over = runs.Where(other => other.X == run.X && other.Baseline < run.Baseline && run.Baseline - other.Baseline < 2 * run.Style.Size).MaxBy(other => other.Baseline);
+                yield return (sheet, run, over is null ? null : runs.Where(other => other.Baseline == over.Baseline && other.X >= over.X && other.X < over.X + over.Width + (4 * run.Style.Size)).MaxBy(other => other.X));
+            }
+        }
+    }
+
+    [GeneratedRegex(@"^(m|ft|kg|lb|A|mA|V|kW|mm|°C)([ ,;.]|$)", RegexOptions.None, 1000)]
+    private static partial Regex Unit();
+
+    [GeneratedRegex(@"(?<![0-9.,/:×-] ?)\b1 (lines|pieces|cases|joins|boxes|leads|pins|hands|points|fixtures|inputs|findings|notes|concerns|stops)\b", RegexOptions.None, 1000)]
+    private static partial Regex OneOfSeveral();
+
+    [GeneratedRegex(@"[0-9][ \u00A0](kg|m|mm|cm|km|kN|kNm|kPa|°C|m²|m³|l)\b", RegexOptions.None, 1000)]
+    private static partial Regex Metric();
 
     private static IEnumerable<Table> Tables(Block block) => block switch
     {

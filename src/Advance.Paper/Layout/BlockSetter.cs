@@ -117,7 +117,7 @@ internal sealed class BlockSetter(Room room)
         var lines = room.Composer.Compose(heading.Text, style).Fit(width);
         var marks = new List<Mark>();
         lines.Draw(marks, 0, 0, width, Align.Left);
-        return new Strip(lines.Height, marks) { KeepsNext = true, IsAside = true, Gap = scale.BlockGap * (heading.Level <= 1 ? 3 : 2) / 2 };
+        return new Strip(lines.Height, marks) { KeepsNext = true, Gap = scale.BlockGap * (heading.Level <= 1 ? 3 : 2) / 2 };
     }
 
     private Strip SetPoster(Poster poster, int width)

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 
 namespace Advance.Paper.Setting;
@@ -5,6 +6,12 @@ namespace Advance.Paper.Setting;
 /// <summary>Cuts text into words at spaces, and after hyphens and slashes where a line may end.</summary>
 internal static class Words
 {
+    private static readonly FrozenSet<string> Units = new[]
+    {
+        "m", "mm", "cm", "km", "ft", "in", "kg", "t", "lb", "lbf", "N", "kN", "kNm", "A", "mA", "kA", "V", "kV", "W", "kW", "kVA", "Ω", "mΩ", "mΩ/m", "ohm", "mohm", "Hz", "kHz", "ms", "min", "h", "dB", "%", "°C", "°F",
+        "m/s", "mph", "m²", "m³", "mm²", "kPa",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
     /// <summary>What stands before a word.</summary>
     internal enum Gap
     {
@@ -71,6 +78,11 @@ internal static class Words
                 wasSoft = EndsLine(at++);
             }
 
+            if (gap == Gap.Space && IsUnitOf(start))
+            {
+                gap = Gap.HardSpace;
+            }
+
             Current = new Range(start, at - start, gap);
             return at > start || gap is Gap.Space or Gap.HardSpace;
         }
@@ -92,6 +104,21 @@ internal static class Words
             }
 
             return text[i] is >= '\u2E80' and < '\uA000' && char.GetUnicodeCategory(text[i + 1]) == UnicodeCategory.OtherLetter;
+        }
+
+        // A number and its unit stand on one line.
+        private readonly bool IsUnitOf(int start) =>
+            start >= 2 && text[start - 1] == ' ' && IsNumberBefore(start - 2) && Units.Contains(text.AsSpan(start, at - start).TrimEnd(",.;:)").ToString());
+
+        private readonly bool IsNumberBefore(int end)
+        {
+            var first = end;
+            while (first > 0 && !IsSpace(text[first - 1]))
+            {
+                first--;
+            }
+
+            return char.IsAsciiDigit(text[end]) && !text.AsSpan(first, end - first).ContainsAnyExcept("0123456789.,+-–×~≤≥<>(");
         }
 
         private readonly bool IsWordAround(int i) =>

@@ -61,6 +61,15 @@ public sealed class SetTextTests : IDisposable
     }
 
     [Fact]
+    public void A_label_stays_whole_where_it_finds_room_on_a_line_of_its_own()
+    {
+        var label = composer.Compose("control-out-main", composer.Body);
+        var text = composer.Compose("from control-out-main", composer.Body);
+        Assert.Equal(["from", "control-out-main"], Lines(text.Fit(label.Most)));
+        Assert.Equal("from control-", Lines(text.Fit(label.Most - 1))[0]);
+    }
+
+    [Fact]
     public void What_is_written_as_one_letter_is_not_cut()
     {
         var text = composer.Compose("e\u0301e\u0301e\u0301e\u0301e\u0301e\u0301", composer.Body);

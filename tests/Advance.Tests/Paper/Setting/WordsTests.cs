@@ -8,11 +8,13 @@ public sealed class WordsTests
     [Theory]
     [InlineData("two words", "two| words")]
     [InlineData("  led \t by\nspaces ", " led| by| spaces|")]
-    [InlineData("high-passed", "high-|passed")]
-    [InlineData("P-02 10 m", "P-02| 10| m")]
+    [InlineData("high-passed", "high-=passed")]
+    [InlineData("P-02 10 m", "P-02| 10~m")]
     [InlineData("sub-18 + top-10", "sub-18| +| top-10")]
     [InlineData("25\u00A0m", "25~m")]
-    [InlineData("power/shared-with-strangers", "power/|shared-|with-|strangers")]
+    [InlineData("power/shared-with-strangers", "power/|shared-=with-=strangers")]
+    [InlineData("much left over, 9.43 m, of 10 more", "much| left| over,| 9.43~m,| of| 10| more")]
+    [InlineData("SB1 in 4 a m", "SB1| in| 4| a| m")]
     [InlineData("and/or", "and/|or")]
     [InlineData("12/9", "12/9")]
     [InlineData("soft\u00ADhyphen", "softhyphen")]
@@ -37,7 +39,7 @@ public sealed class WordsTests
             Assert.Equal(kept, string.Concat(cut));
         });
 
-    /// <summary>A bar for where a line may end, a wave for a space that holds, a roof for nothing at all.</summary>
+    /// <summary>A bar for where a line may end, two level ones for where it ends only inside a word that is too long, a wave for a space that holds, a roof for nothing at all.</summary>
     private static string Told(string text)
     {
         var told = "";
@@ -46,6 +48,7 @@ public sealed class WordsTests
             told += range.Before switch
             {
                 Words.Gap.Space => told.Length == 0 || range.Length == 0 ? told.Length == 0 ? " " : "|" : "| ",
+                Words.Gap.Hyphen => "=",
                 Words.Gap.Soft => "|",
                 Words.Gap.HardSpace => "~",
                 _ => told.Length == 0 ? "" : "^",

@@ -19,6 +19,7 @@ public sealed class QuestionWordsTests
     [InlineData("key-for-load-out", "Who holds the key for the load-out?")]
     [InlineData("safety / hospital", "Which hospital is the nearest that takes emergencies?")]
     [InlineData("acts / Copper Lane / mixes / 3 / with", "Copper Lane, mix 3: wedge or in-ears?")]
+    [InlineData("acts / Ceremony / brings", "Ceremony: what do they bring?")]
     [InlineData("sound / stacks / Main / toe-in", "Main: what is the toe in?")]
     public void A_path_of_keys_is_asked_as_a_person_would(string subject, string question) =>
         Assert.Equal(question, QuestionWords.Of(new Doubt(subject, Gigs.Here), Supper.Value));
