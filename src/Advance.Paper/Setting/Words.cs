@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 using System.Globalization;
 
@@ -6,6 +7,8 @@ namespace Advance.Paper.Setting;
 /// <summary>Cuts text into words at spaces, and after hyphens and slashes where a line may end.</summary>
 internal static class Words
 {
+    private static readonly SearchValues<char> OfNumbers = SearchValues.Create("0123456789.,+-–×~≤≥<>(");
+
     private static readonly FrozenSet<string> Units = new[]
     {
         "m", "mm", "cm", "km", "ft", "in", "kg", "t", "lb", "lbf", "N", "kN", "kNm", "A", "mA", "kA", "V", "kV", "W", "kW", "kVA", "Ω", "mΩ", "mΩ/m", "ohm", "mohm", "Hz", "kHz", "ms", "min", "h", "dB", "%", "°C", "°F",
@@ -118,7 +121,7 @@ internal static class Words
                 first--;
             }
 
-            return char.IsAsciiDigit(text[end]) && !text.AsSpan(first, end - first).ContainsAnyExcept("0123456789.,+-–×~≤≥<>(");
+            return char.IsAsciiDigit(text[end]) && !text.AsSpan(first, end - first).ContainsAnyExcept(OfNumbers);
         }
 
         private readonly bool IsWordAround(int i) =>
