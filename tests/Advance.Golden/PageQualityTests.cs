@@ -163,13 +163,13 @@ public sealed partial class PageQualityTests
         }
     }
 
-    [GeneratedRegex(@"^(m|ft|kg|lb|A|mA|V|kW|mm|°C)([ ,;.]|$)", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^(m|ft|kg|lb|A|mA|V|kW|mm|°C)([ ,;.]|$)", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Unit();
 
-    [GeneratedRegex(@"(?<![0-9.,/:×-] ?)\b1 (lines|pieces|cases|joins|boxes|leads|pins|hands|points|fixtures|inputs|findings|notes|concerns|stops)\b", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"(?<![0-9.,/:×-] ?)\b1 (lines|pieces|cases|joins|boxes|leads|pins|hands|points|fixtures|inputs|findings|notes|concerns|stops)\b", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex OneOfSeveral();
 
-    [GeneratedRegex(@"[0-9][ \u00A0](kg|m|mm|cm|km|kN|kNm|kPa|°C|m²|m³|l)\b", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"[0-9][ \u00A0](kg|m|mm|cm|km|kN|kNm|kPa|°C|m²|m³|l)\b", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Metric();
 
     private static IEnumerable<Table> Tables(Block block) => block switch

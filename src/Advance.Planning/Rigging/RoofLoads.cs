@@ -89,7 +89,7 @@ internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<PickPl
         var left = EndOf($"{beam.Name}, on its first end", beam, loads, isFirst: true);
         var right = EndOf($"{beam.Name}, on its other end", beam, loads, isFirst: false);
         var isFirstMore = left.Value is { } one && right.Value is { } other && one.Newtons > other.Newtons;
-        return new BeamPlan(beam, MomentOf(beam, loads, left), Allowed(beam), isFirstMore ? left : right, beam.Shear is { } shear ? Figure.From(shear) : new Figure<Force>(null, Doubts.None, Reason.Derived.It)) 
+        return new BeamPlan(beam, MomentOf(beam, loads, left), Allowed(beam), isFirstMore ? left : right, beam.Shear is { } shear ? Figure.From(shear) : new Figure<Force>(null, Doubts.None, Reason.Derived.It))
         {
             At = points[0].At,
             Used = loads.Count,

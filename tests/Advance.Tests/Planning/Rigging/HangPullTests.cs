@@ -1,5 +1,4 @@
 using System.Globalization;
-using Advance.Domain.Figures;
 using Advance.Planning;
 using Advance.Reading;
 using Advance.Tests.Reading;
