@@ -145,7 +145,7 @@ internal sealed class HangPicks
             parts.OnPointMoving(pick, moving))
         {
             Lean = lean,
-            PulledBack = PulledBack(pick, rest),
+            PulledBack = PulledBack(pick, level),
             Snag = parts.Snag(pick),
             Parts = new PartUses(brief).Straight(pick.AllGear, pick.Pick.Hitch, parts.IsOver, onPoint, parts.OnPointMoving(pick, moving)),
             HoistAtRest = parts.OnHoistAtRest(pick, rest),
