@@ -7,7 +7,7 @@ internal static class Flips
     {
         ["schedule / 15:00 / who"] = ("electrician TBC", "Bea Orme TBC"),
         ["acts / The Threshers / inputs / 12 / from"] = ("act TBC", "shop TBC"),
-        ["stage / downstage-edge"] = ("6 m US of hall door line TBC", "7.5 m US of hall door line TBC"),
+        ["stage / downstage-edge"] = ("6 m US of hall door line TBC", "5.5 m US of hall door line TBC"),
         ["key-for-load-out"] = ("TBC venue", "Ada Pell TBC venue"),
         ["services / A / earthing"] = ("TN-S TBC", "TN-C-S TBC"),
         ["services / A / residual-protection"] = ("TBC venue", "100 mA TBC venue"),

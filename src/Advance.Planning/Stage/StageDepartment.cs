@@ -79,7 +79,8 @@ public static class StageDepartment
         return new StagePlan(gig.Stages, pieces.Made, drawn.Things)
         {
             Outline = ground.Outline,
-            StandsAt = StagePlaces.Of(gig.Stages, ground),
+            StandsAt = StagePlaces.Of(gig.Stages, venue),
+            Datum = gig.Stages.Count > 0 && VenueDatum.EdgeOf(gig.Stages[0], venue) is { } edge ? new Spot(-edge.X, -edge.Y) : null,
             Edges = [.. gig.Stages.SelectMany(stage => StageEdgeSurvey.Of(stage, AddressOf(stage), stock, ground))],
             Decks = decks,
             Places = PlaceSurvey.Of(gig, venue, ground),

@@ -1,6 +1,7 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Gigs;
 using Advance.Domain.Places;
+using Advance.Domain.Venues;
 
 namespace Advance.Planning;
 
@@ -8,14 +9,16 @@ namespace Advance.Planning;
 internal static class StagePlaces
 {
     /// <summary>One for each stage, in the order written.</summary>
-    public static IReadOnlyList<StagePlace> Of(IReadOnlyList<Stage> stages, Ground ground) =>
-        [.. stages.Select((stage, index) => new StagePlace(stage, index == 0 ? new Spot(0, 0) : Find(stage.DownstageEdge, stages[0].DownstageEdge, ground)))];
+    public static IReadOnlyList<StagePlace> Of(IReadOnlyList<Stage> stages, Venue venue) =>
+        [.. stages.Select((stage, index) => new StagePlace(stage, index == 0 ? new Spot(0, 0) : Find(stage, stages[0], venue)))];
 
-    private static Spot? Find(Given<Place>? edge, Given<Place>? first, Ground ground) => Measured(edge) switch
+    // Both from one line, wherever that is, or both from the datum.
+    private static Spot? Find(Stage stage, Stage first, Venue venue) => Measured(stage.DownstageEdge) switch
     {
-        { Of: { } thing } measured when Measured(first) is { Of: { } same } from && string.Equals(thing, same, StringComparison.OrdinalIgnoreCase) =>
+        null when stage.DownstageEdge is null => null,
+        { Of: { } thing } measured when Measured(first.DownstageEdge) is { Of: { } same } from && string.Equals(thing, same, StringComparison.OrdinalIgnoreCase) =>
             new Spot(Across(measured) - Across(from), measured.Upstage.Meters - from.Upstage.Meters),
-        _ => ground.Find(edge),
+        _ => VenueDatum.EdgeOf(stage, venue) is { } one && VenueDatum.EdgeOf(first, venue) is { } other ? one.Plus(-other.X, -other.Y) : null,
     };
 
     private static Place.Measured? Measured(Given<Place>? place) => place is { } given && given.Is(out var known) ? known as Place.Measured : null;

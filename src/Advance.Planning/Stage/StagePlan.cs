@@ -14,6 +14,9 @@ public sealed record StagePlan(IReadOnlyList<Stage> Stages, IReadOnlyList<Piece>
     /// <summary>Where each stage stands, in the order written.</summary>
     public IReadOnlyList<StagePlace> StandsAt { get; init; } = [];
 
+    /// <summary>The venue's datum, seen from the first stage; null where there is no stage, or nobody knows where in the venue it stands.</summary>
+    public Spot? Datum { get; init; }
+
     /// <summary>Every edge of every stage.</summary>
     public IReadOnlyList<StageEdge> Edges { get; init; } = [];
 

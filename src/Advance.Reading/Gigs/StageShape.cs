@@ -11,7 +11,7 @@ internal static class StageShape
     {
         var size = keys.Asked("size", Written.Size, "Width across, and depth.");
         var height = keys.Asked("height", Written.Height, "Of the top of the deck.");
-        var downstageEdge = keys.Open("downstage-edge", Written.Place, "Where the middle of the downstage edge stands in the venue.");
+        var downstageEdge = keys.Open("downstage-edge", Written.Place, "Where the middle of the downstage edge stands, measured from the venue's datum or from a line that the words of the datum name; without it that is the datum.");
         var decks = keys.Optional("decks", Written.Counted, "What it is built from; left out where it is built in.");
         var steps = keys.Optional("steps", ThingShape.It, "How people get up.");
         var rails = keys.Open("rails", Written.As(Edges.Of), "The edges that have a rail; or none.");

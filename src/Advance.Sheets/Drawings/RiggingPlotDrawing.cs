@@ -34,7 +34,7 @@ internal static class RiggingPlotDrawing
                 new Layer("bridles", [.. Legs(plan)]) { KeepsLabelsOff = true },
                 new Layer("unused", [.. Unused(plan)]),
                 new Layer("points", symbols),
-                new Layer("datum", [.. Datum()]),
+                new Layer("datum", [.. Datum(plan.Stage.Datum ?? new Spot(0, 0))]),
             ]);
     }
 
@@ -97,14 +97,14 @@ internal static class RiggingPlotDrawing
         };
 
     // Where x and y are measured from, and which way.
-    private static IEnumerable<Shape> Datum()
+    private static IEnumerable<Shape> Datum(Spot at)
     {
         const double Arm = 0.7;
-        yield return new Circle(PlotScale.At(0, 0), PlotScale.Mm(0.06)) { Fill = Fill.Black };
-        yield return new Line(PlotScale.At(0, 0), PlotScale.At(Arm, 0)) { Pen = Pen.Normal };
-        yield return new Line(PlotScale.At(0, 0), PlotScale.At(0, Arm)) { Pen = Pen.Normal };
-        yield return new Lettering(PlotScale.At(Arm - 0.1, 0.15), "x", TextStyle.Quiet) { Anchor = Anchor.Left };
-        yield return new Lettering(PlotScale.At(0.1, Arm), "y", TextStyle.Quiet) { Anchor = Anchor.Left };
+        yield return new Circle(PlotScale.At(at), PlotScale.Mm(0.06)) { Fill = Fill.Black };
+        yield return new Line(PlotScale.At(at), PlotScale.At(at.Plus(Arm, 0))) { Pen = Pen.Normal };
+        yield return new Line(PlotScale.At(at), PlotScale.At(at.Plus(0, Arm))) { Pen = Pen.Normal };
+        yield return new Lettering(PlotScale.At(at.Plus(Arm - 0.1, 0.15)), "x", TextStyle.Quiet) { Anchor = Anchor.Left };
+        yield return new Lettering(PlotScale.At(at.Plus(0.1, Arm)), "y", TextStyle.Quiet) { Anchor = Anchor.Left };
     }
 
     // A cross in a square, with the picks that hang straight under it.

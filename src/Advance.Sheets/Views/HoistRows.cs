@@ -26,8 +26,8 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
         {
             Along = rigging.Length(placed.Pick.Along),
             Point = cells.Of(placed.Pick.Point),
-            X = rigging.Length(pick.Spot?.X) with { Tbc = where.Any ? "" : null },
-            Y = rigging.Length(pick.Spot?.Y) with { Tbc = where.Any ? "" : null },
+            X = rigging.Length(pick.Spot?.X - rigging.Origin.X) with { Tbc = where.Any ? "" : null },
+            Y = rigging.Length(pick.Spot?.Y - rigging.Origin.Y) with { Tbc = where.Any ? "" : null },
             Hoist = placed.Hoist is { } piece ? Cell.Of($"{piece.Kind?.Name ?? piece.Item}, body {(placed.Pick.BodyUp ? "up" : "down")}") with { Tbc = placed.Pick.Hoist?.Doubt is { } doubt ? cells.Note(doubt) : null } : Cell.Of("hangs dead"),
             Level = rigging.Mass(pick.Level) with { Strong = true },
             AtRest = rigging.Mass(pick.AtRest),

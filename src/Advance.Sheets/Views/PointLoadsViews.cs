@@ -86,11 +86,23 @@ internal sealed class PointLoadsViews
             yield return new PairView("The venue measures from", Cell.Of(plan.Brief.Venue.Datum));
         }
 
-        yield return new PairView("Axes", Cell.Of("x to stage left of the centre line, minus to stage right; y upstage of the downstage edge; heights above the floor. Stage left is the left of somebody on stage who faces the audience. Bearing clockwise from upstage, 90° to stage left."));
+        var isMoved = plan.Stage.Datum is { } datum && (datum.X != 0 || datum.Y != 0);
+        if (isMoved)
+        {
+            yield return new PairView("The stage", StageCell());
+        }
+
+        yield return new PairView("Axes", Cell.Of($"x to stage left of {(isMoved ? "that, minus to stage right; y upstage of it" : "the centre line, minus to stage right; y upstage of the downstage edge")}; heights above the floor. Stage left is the left of somebody on stage who faces the audience. Bearing clockwise from upstage, 90° to stage left."));
         var moving = plan.Rigging.Trusses.Select(truss => truss.UnevenMoving.Value).Concat(plan.Rigging.Hangs.Select(hang => hang.UnevenMoving?.Value)).Max();
         var uneven = moving is { } most ? $", and by up to {rigging.Small(most.Meters).Text} {rigging.SmallUnit} while it moves" : "";
         yield return new PairView("Cases", Cell.Of($"all hoists level, and each pattern of high and low by up to {rigging.Small(AtRest()).Text} {rigging.SmallUnit} at rest{uneven}; the worst counts. Moving: with a dynamic factor of {Numbers.Plain(policies.DynamicFactor, 2)}."));
         yield return new PairView("Weights", Cell.Of(Weights()));
+    }
+
+    private Cell StageCell()
+    {
+        var edge = plan.Stage.Datum!.Value;
+        return Cell.Of($"the middle of its downstage edge is at x {rigging.Length(-edge.X).Text}, y {rigging.Length(-edge.Y).Text} {cells.LengthUnit}") with { Tbc = plan.Brief.Gig.Stages[0].DownstageEdge?.Doubt is { } doubt ? cells.Note(doubt) : null };
     }
 
     private double AtRest() => plan.Rigging.Trusses.Where(truss => truss.Study is not null).SelectMany(truss => truss.Study!.AtRest.States)

@@ -26,8 +26,8 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
         var written = point.Point;
         return new PointLoadsView.Point(Cell.Of(written.Name) with { Strong = true }, IsLeg: false)
         {
-            X = PlaceOf(point, spot => spot.X),
-            Y = PlaceOf(point, spot => spot.Y),
+            X = PlaceOf(point, spot => spot.X - rigging.Origin.X),
+            Y = PlaceOf(point, spot => spot.Y - rigging.Origin.Y),
             Height = rigging.Length(written.Height),
             Hangs = Cell.Of(string.Join(", ", point.Hangs)),
             Beam = written.Beam is { IsKnown: true } beam ? $"on {beam.Value}" : "",

@@ -17,6 +17,9 @@ internal sealed class RiggingCells(Plan plan, Cells cells)
     /// <summary>Whether the paper speaks metric.</summary>
     public bool IsMetric => speech.Units == Domain.Wording.UnitSystem.Metric;
 
+    /// <summary>Where x and y are measured from: the venue's datum; where nobody knows where that is, the middle of the downstage edge.</summary>
+    public Spot Origin => plan.Stage.Datum ?? new Spot(0, 0);
+
     /// <summary>The unit of <see cref="Small(double)"/>.</summary>
     public string SmallUnit => IsMetric ? "mm" : "in";
 

@@ -7,7 +7,8 @@ namespace Advance.Sheets.Views;
 /// <summary>Makes the sheet of workings.</summary>
 internal static class WorkingsViews
 {
-    private const int MostTerms = 6;
+    private const int MostTerms = 12;
+    private const int MostParts = 6;
     private const int OneLine = 60;
 
     // What a life, a fuse or a back may hang on. Counts of the shop and lengths of leads are explained on request.
@@ -121,8 +122,8 @@ internal static class WorkingsViews
         var parts = input.How is { Inputs: [{ Parts.Count: > 1 } sum] } ? sum.Parts : [];
         var alike = parts.GroupBy(part => $"{part.Name} {(part.Result is { } result ? Precisely.Say(result) : "unknown")}", StringComparer.Ordinal)
             .Select(some => some.Count() > 1 ? $"{some.Count()} × {some.Key}" : some.Key).ToList();
-        var more = alike.Count > MostTerms ? $"; … ({parts.Count} in all)" : "";
-        return parts.Count == 0 ? "" : $" ({string.Join("; ", alike.Take(MostTerms))}{more})";
+        var more = alike.Count > MostParts ? $"; … ({parts.Count} in all)" : "";
+        return parts.Count == 0 ? "" : $" ({string.Join("; ", alike.Take(MostParts))}{more})";
     }
 
     private static string From(Input input) => input.Why switch
