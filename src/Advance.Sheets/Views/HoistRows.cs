@@ -114,7 +114,14 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
         var (rest, moving) = (CaseOf(pick.AtRestCase), CaseOf(pick.MovingCase));
         var cases = rest.Length == 0 ? "" : rest == moving ? $"most: {rest}" : $"most at rest: {rest}; moving: {moving}";
         var chain = hoist?.ChainLength is { } run ? run.Is(out var length) ? $"chain {speech.Say(length)}" : "chain not known" : "";
-        var group = placed.Pick.Group.Length > 0 ? $"control {placed.Pick.Group}" : "";
-        return string.Join(" · ", new[] { cases, gear, drop, speed, chain, limiter, group }.Where(part => part.Length > 0));
+        var with = string.Join(", ", (placed.Hoist?.Kind?.With ?? []).Select(companion => companion.Item));
+        return string.Join(" · ", new[] { cases, gear, drop, speed, chain, with.Length > 0 ? $"with {with}" : "", limiter, ControlOf(pick) }.Where(part => part.Length > 0));
+    }
+
+    // Which group, and which of it this is, as they are plugged in.
+    private string ControlOf(PickPlan pick)
+    {
+        var group = hung.Picks.Where(one => one.Placed.Hoist is not null && one.Placed.Pick.Group == pick.Placed.Pick.Group).ToList();
+        return pick.Placed.Pick.Group.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"control {pick.Placed.Pick.Group}, {group.IndexOf(pick) + 1} of {group.Count}");
     }
 }
