@@ -2,6 +2,7 @@ using System.Globalization;
 using Advance.Domain.Figures;
 using Advance.Domain.Wording;
 using Advance.Planning;
+using UnitsNet;
 
 namespace Advance.Sheets.Views;
 
@@ -64,7 +65,12 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
     // Of straight picks; what comes through a bridle is told under it.
     private string WorstOf(PointPlan point) => string.Join("; ", plan.Rigging.Picks
         .Where(pick => point.Hangs.Contains(pick.Name, StringComparer.Ordinal) && pick.AtRestCase is not null)
-        .Select(pick => rigging.Said(pick.AtRestCase!)).Distinct(StringComparer.Ordinal));
+        .Select(pick => $"{rigging.Said(pick.AtRestCase!)}: {HungOf(pick)}").Distinct(StringComparer.Ordinal));
+
+    // What hangs, and what it hangs by: together what it asks of its point.
+    private string HungOf(PickPlan pick) => pick is { AtRest.Value: { } hangs, PointAtRest.Value: { } all }
+        ? $"{rigging.Mass(pick.AtRest).Text} {cells.MassUnit} hung, {rigging.Mass(new Figure<Mass>(all - hangs, pick.PointAtRest.RestsOn, Reason.Derived.It)).Text} hoist, chain and gear"
+        : "what hangs is not known";
 
     private Cell PlaceOf(PointPlan point, Func<Spot, double> of)
     {
