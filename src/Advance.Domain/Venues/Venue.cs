@@ -42,6 +42,10 @@ public sealed record Venue
     /// <summary>Points in the roof that may carry load.</summary>
     public Given<IReadOnlyList<RoofPoint>> RoofPoints { get; init; }
 
+    /// <summary>The point of a name; null where nobody told of one.</summary>
+    public RoofPoint? PointNamed(string name) =>
+        RoofPoints.Is(out var points) ? points.FirstOrDefault(point => string.Equals(point.Name, name, StringComparison.OrdinalIgnoreCase)) : null;
+
     /// <summary>Beams that points hang on, in the order written.</summary>
     public IReadOnlyList<RoofBeam> RoofBeams { get; init; } = [];
 

@@ -44,8 +44,7 @@ internal static class HoistPlaces
 
     // Above what is under it; null for a bridle, and where nobody knows.
     private static double? Roof(Brief brief, Ground ground, Given<string> name, Spot? spot) =>
-        name.Is(out var asked) && brief.Venue.RoofPoints.Is(out var points)
-        && points.FirstOrDefault(point => string.Equals(point.Name, asked, StringComparison.OrdinalIgnoreCase)) is { } point && point.Height.Is(out var high)
+        name.Is(out var asked) && brief.Venue.PointNamed(asked) is { } point && point.Height.Is(out var high)
             ? high.Meters - (ground.HeightAt(spot).Value?.Meters ?? 0)
             : null;
 }

@@ -14,7 +14,7 @@ internal sealed class BridleBearing(Brief brief, PlacedBridle bridle)
     public double Flexibility => Legs.Sum(leg => (leg.Pull * leg.Pull * leg.Leg.Gear.Sum(PickParts.FlexibilityOf)) + (leg.Share * leg.Share * PickParts.FlexibilityOf(leg.Point)));
 
     private IEnumerable<(PlacedLeg Leg, double Share, double Pull, RoofPoint? Point)> Legs => bridle.Shares.Select((share, index) =>
-        (bridle.Legs[index], share, share * BridleGeometry.PullPerDown(bridle.Ways[index]), PointOf(bridle.Legs[index].Point)));
+        (bridle.Legs[index], share, share * BridleGeometry.PullPerDown(bridle.Ways[index]), brief.Venue.PointNamed(bridle.Legs[index].Point)));
 
     /// <summary>The most that may hang on its apex at rest, kg, so that every point and every part of a leg bears it; null where one of them is unknown.</summary>
     /// <param name="dynamic">What starting and stopping adds, as a factor.</param>
@@ -37,6 +37,4 @@ internal sealed class BridleBearing(Brief brief, PlacedBridle bridle)
     }
 
     private static double FromLevel((PlacedLeg Leg, double Share, double Pull, RoofPoint? Point) leg) => Math.Asin(Math.Clamp(leg.Share / leg.Pull, -1, 1)) * 180 / Math.PI;
-
-    private RoofPoint? PointOf(string name) => brief.Venue.RoofPoints.Is(out var points) ? points.FirstOrDefault(point => string.Equals(point.Name, name, StringComparison.OrdinalIgnoreCase)) : null;
 }

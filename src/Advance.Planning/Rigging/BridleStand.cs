@@ -13,7 +13,7 @@ internal sealed class BridleStand(Pieces pieces, Brief brief, Ground ground, IRe
     public PlacedBridle Place(Bridle bridle)
     {
         var address = pieces.At("bridle") / bridle.Name;
-        var points = bridle.Points.Select(PointOf).ToList();
+        var points = bridle.Points.Select(brief.Venue.PointNamed).ToList();
         var anchors = points.Select(AnchorOf).ToList();
         var on = On(bridle).ToList();
         var known = anchors.Count is 2 or 3 && anchors.TrueForAll(anchor => anchor is not null) ? anchors.ConvertAll(anchor => anchor!.Value) : new List<RiggingPoint>();
@@ -100,8 +100,6 @@ internal sealed class BridleStand(Pieces pieces, Brief brief, Ground ground, IRe
         var fixedAt = points.Aggregate(Doubts.Of(bridle.Drop?.Doubt), (sum, point) => sum.With(Doubts.Of(point?.Place.Doubt)).With(Doubts.Of(point?.Height.Doubt)));
         return bridle.Legs.Count > 0 ? fixedAt : on.Aggregate(fixedAt, (sum, one) => sum.With(one.RestsOn));
     }
-
-    private RoofPoint? PointOf(string name) => brief.Venue.RoofPoints.Is(out var points) ? points.FirstOrDefault(point => string.Equals(point.Name, name, StringComparison.OrdinalIgnoreCase)) : null;
 
     private RiggingPoint? AnchorOf(RoofPoint? point) => point is not null && ground.Find(point.Place) is { } spot && point.Height.Is(out var height) ? new RiggingPoint(spot.X, spot.Y, height.Meters) : null;
 

@@ -39,7 +39,5 @@ internal sealed class DropStand(Pieces pieces, Drawn drawn, Brief brief)
 
     private RiggingPoint? AboveOf(Pick pick) => PointOf(pick) is { } point && drawn.Find(point.Place) is { } spot && point.Height.Is(out var height) ? new RiggingPoint(spot.X, spot.Y, height.Meters) : null;
 
-    private RoofPoint? PointOf(Pick pick) => pick.Point.Is(out var name) && brief.Venue.RoofPoints.Is(out var points)
-        ? points.FirstOrDefault(point => string.Equals(point.Name, name, StringComparison.OrdinalIgnoreCase))
-        : null;
+    private RoofPoint? PointOf(Pick pick) => pick.Point.Is(out var name) ? brief.Venue.PointNamed(name) : null;
 }

@@ -71,9 +71,7 @@ internal sealed class PickParts(Brief brief, string name, IReadOnlyList<PlacedPi
     private Doubts UnevenRestsOn => Hoists.Aggregate(Doubts.None, (sum, hoist) => sum.With(Doubts.Of(hoist.Speed?.Doubt)).With(Doubts.Of(hoist.Link?.Doubt)));
 
     /// <summary>The venue's point; null for a bridle, and where nobody knows it.</summary>
-    public RoofPoint? PointOf(PlacedPick pick) => pick.Pick.Point.Is(out var name) && brief.Venue.RoofPoints.Is(out var points)
-        ? points.FirstOrDefault(point => string.Equals(point.Name, name, StringComparison.OrdinalIgnoreCase))
-        : null;
+    public RoofPoint? PointOf(PlacedPick pick) => pick.Pick.Point.Is(out var name) ? brief.Venue.PointNamed(name) : null;
 
     /// <summary>On the hoist while it moves: all below its hook. Where its body is at the truss, it lifts itself.</summary>
     public Figure<Mass> OnHoist(PlacedPick pick, Figure<Mass> carries) => Moved($"{pick.Name}, on its hoist, moving", carries, BelowHook(pick));

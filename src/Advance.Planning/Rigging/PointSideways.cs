@@ -67,7 +67,7 @@ internal sealed class PointSideways
             .Gives((forces, lefts, ups) => Mass.FromKilograms(Math.Sqrt(Math.Pow(Turned(forces, lefts), 2) + Math.Pow(Turned(forces, ups), 2))));
 
     private static double BearingOf(List<SidewaysPull> pulls) =>
-        ((Math.Atan2(pulls.Sum(one => one.TowardsX * one.Pull.Value!.Value.Kilograms), pulls.Sum(one => one.TowardsY * one.Pull.Value!.Value.Kilograms)) * 180 / Math.PI) + 360) % 360;
+        SidewaysPull.Bearing(pulls.Sum(one => one.TowardsX * one.Pull.Value!.Value.Kilograms), pulls.Sum(one => one.TowardsY * one.Pull.Value!.Value.Kilograms));
 
     private static double Turned(Terms<Mass> forces, Terms<double> parts) => forces.Values.Zip(parts.Values, (force, part) => force.Kilograms * part).Sum();
 }

@@ -52,7 +52,7 @@ internal sealed class TrussPushes(Brief brief, StandingSite site, TrussLoads loa
     private Figure<Mass> WindOn(string name, PlacedTruss truss, IReadOnlyList<Piece> pieces)
     {
         var working = new PartWorking(brief.Company.Policies.Standing, brief.Stock);
-        var pressure = Sum.Of("pressure of the gust", "q = 1.25 / 2 · v²", En1991.Pressure).Put("v", site.GustAt(truss.Trim)).Gives(speed => WindPressure.Of(speed));
+        var pressure = GustPressure.Of(site.GustAt(truss.Trim));
         var push = Sum.Of($"{name}, what the wind pushes", "F = q · Σ fᵢ", En1991.Forces).Put("q", pressure).PutAll("fᵢ", pieces.Select(piece => working.At(piece, truss.Trim).Faces?.Front ?? new Figure<UnitsNet.Area>(null, Doubts.None, Reason.Derived.It)))
             .Gives((press, seen) => WindPressure.On(press, UnitsNet.Area.FromSquareMeters(seen.Values.Sum(one => one.SquareMeters))));
         return AsMass($"{name}, what the wind pushes", push);

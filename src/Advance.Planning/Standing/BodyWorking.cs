@@ -86,7 +86,7 @@ internal sealed class BodyWorking(StandingSite site, StandingPolicies policies)
         var ways = WaysOnto(@base, edge).ToList();
         var tips = ways.Select(way => (Way: way, Seen: Lever(faced, way, edge))).MaxBy(found => found.Seen.Value?.CubicMeters ?? double.MaxValue);
         var pushes = ways.Where(way => way.Along(edge.X, edge.Y) > OverEdge - 0.01).Select(way => Seen(faced, way)).DefaultIfEmpty(NoArea).MaxBy(seen => seen.Value?.SquareMeters ?? double.MaxValue)!;
-        var pressure = Sum.Of("pressure of the gust", "q = 1.25 / 2 · v²", En1991.Pressure).Put("v", gust).Gives(speed => WindPressure.Of(speed));
+        var pressure = GustPressure.Of(gust);
         var moment = Sum.Of("what tips it", "M = q · S", RigidBodies.Balance).Put("q", pressure).Put("S", tips.Seen)
             .Gives((press, seen) => Torque.FromNewtonMeters(press.Pascals * seen.CubicMeters));
         var push = Sum.Of("what pushes it", "F = q · A", RigidBodies.Balance).Put("q", pressure).Put("A", pushes).Gives(WindPressure.On);

@@ -32,7 +32,7 @@ internal sealed class ClothWorking(Brief brief, StandingSite site)
         var lowered = site.Wind?.Lowered.FirstOrDefault(row => string.Equals(row.What, load.What, StringComparison.OrdinalIgnoreCase));
         var limit = lowered?.From is { } from ? Figure.From(from) : LimitOf(load, holds, seen);
         var stays = gust.AtMost(limit) == Verdict.Holds ? gust : limit;
-        var pressure = Sum.Of("pressure of the gust", "q = 1.25 / 2 · v²", En1991.Pressure).Put("v", stays).Gives(speed => WindPressure.Of(speed));
+        var pressure = GustPressure.Of(stays);
         var push = Sum.Of($"{load.What}, wind on it", "F = q · f", RigidBodies.Balance).Put("q", pressure).Put("f", seen).Gives(WindPressure.On);
         var what = load.Count == 1 ? load.What : FormattableString.Invariant($"{load.Count} x {load.What}");
         return new ClothPlan(

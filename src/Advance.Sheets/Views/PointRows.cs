@@ -54,7 +54,7 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
         AtRest = rigging.Mass(leg.Down),
         AtRestWeight = rigging.Weight(leg.Down),
         Sideways = rigging.Mass(leg.Sideways),
-        Bearing = Degrees(((Math.Atan2(leg.TowardsX, leg.TowardsY) * 180 / Math.PI) + 360) % 360) with { Tbc = bridle.Placed.RestsOn.Any ? "" : null },
+        Bearing = Degrees(SidewaysPull.Bearing(leg.TowardsX, leg.TowardsY)) with { Tbc = bridle.Placed.RestsOn.Any ? "" : null },
     };
 
     private static string MadeOf(BridleLegPlan leg) => leg.Placed.Gear.Count > 0 ? $" ({GearWords.Of(leg.Placed.Gear, leg.Placed.Made)})" : "";

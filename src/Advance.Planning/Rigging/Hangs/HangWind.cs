@@ -22,13 +22,13 @@ public sealed record HangWind(Figure<Speed> Gust, Figure<Force> Push, Figure<Ang
         }
 
         var gust = site.GustAt(hang.PickHeight);
-        var pressure = Sum.Of("pressure of the gust", "q = 1.25 / 2 · v²", En1991.Pressure).Put("v", gust).Gives(speed => WindPressure.Of(speed));
+        var pressure = GustPressure.Of(gust);
         var push = Sum.Of($"{hang.Name}, what the wind pushes", "F = q · Σ fᵢ", En1991.Forces).Put("q", pressure).PutAll("fᵢ", Faces(brief, hang))
             .Gives((press, seen) => WindPressure.On(press, UnitsNet.Area.FromSquareMeters(seen.Values.Sum(one => one.SquareMeters))));
         var swing = Sum.Of($"{hang.Name}, how far it swings", "α = atan(F / (9.80665 · W))", Statics.Equilibrium).Put("F", push).Put("W", hang.Weight)
-            .Gives((force, mass) => Angle.FromRadians(Math.Atan(force.Newtons / (TrussStatics.Gravity * mass.Kilograms))));
+            .Gives(HungInWind.Swing);
         var pull = Sum.Of($"{hang.Name}, what pulls at its points", "T = √(F² + (9.80665 · W)²)", Statics.Equilibrium).Put("F", push).Put("W", hang.Weight)
-            .Gives((force, mass) => Force.FromNewtons(Math.Sqrt(Math.Pow(force.Newtons, 2) + Math.Pow(TrussStatics.Gravity * mass.Kilograms, 2))));
+            .Gives(HungInWind.Pull);
         return new HangWind(gust, push, swing, pull);
     }
 

@@ -1,6 +1,4 @@
 using Advance.Planning;
-using Advance.Reading;
-using Advance.Tests.Reading;
 
 namespace Advance.Tests.Planning.Power;
 
@@ -136,8 +134,6 @@ public sealed class HoistPowerTests
                     0.5 m | hoist | P1 | {body} | {first}
                     8.5 m | hoist | P2 | {body} | {second}
             """;
-        var read = BriefReader.Read(MemoryDoor.Of(("gig.yaml", gig), ("stock.yaml", stock), ("venue.yaml", Venue)), "gig.yaml");
-        Assert.True(read.Brief is not null, string.Join("\n", read.Findings.Select(finding => $"{finding.At} {finding.Says}")));
-        return Planner.Plan(read.Brief);
+        return SmallShow.Of(gig, stock, Venue);
     }
 }

@@ -1,6 +1,4 @@
 using Advance.Planning;
-using Advance.Reading;
-using Advance.Tests.Reading;
 
 namespace Advance.Tests.Planning.Rigging;
 
@@ -64,6 +62,6 @@ internal static class BridleShow
         var gig = Gig.Replace("BRIDLE", bridle, StringComparison.Ordinal);
         var stock = Stock.Replace("STEELS", FormattableString.Invariant($"{steels}"), StringComparison.Ordinal);
         var venue = Venue.Replace("LIMIT", limit, StringComparison.Ordinal);
-        return Planner.Plan(BriefReader.Read(MemoryDoor.Of(("gig.yaml", gig), ("stock.yaml", stock), ("venue.yaml", venue)), "gig.yaml").Brief!);
+        return SmallShow.Of(gig, stock, venue);
     }
 }

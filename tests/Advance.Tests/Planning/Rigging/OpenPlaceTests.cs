@@ -1,7 +1,5 @@
 using Advance.Domain.Wording;
 using Advance.Planning;
-using Advance.Reading;
-using Advance.Tests.Reading;
 
 namespace Advance.Tests.Planning.Rigging;
 
@@ -99,7 +97,7 @@ public sealed class OpenPlaceTests
     {
         var fits = $"{other.TrimEnd()} TBC venue{(other.EndsWith('\n') ? "\n" : "")}";
         string Edit(string text) => text.Replace(one, fits, StringComparison.Ordinal);
-        return Planner.Plan(BriefReader.Read(MemoryDoor.Of(("gig.yaml", Edit(Gig)), ("stock.yaml", Edit(Stock)), ("venue.yaml", Edit(Venue))), "gig.yaml").Brief!);
+        return SmallShow.Of(Edit(Gig), Edit(Stock), Edit(Venue));
     }
 
     private static string Said(Stated stated) => stated.Value is { } value ? Speech.Metric.Say(value) : "unknown";

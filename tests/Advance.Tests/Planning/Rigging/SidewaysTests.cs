@@ -1,6 +1,4 @@
 using Advance.Planning;
-using Advance.Reading;
-using Advance.Tests.Reading;
 
 namespace Advance.Tests.Planning.Rigging;
 
@@ -130,7 +128,6 @@ public sealed class SidewaysTests
                     - {along: {{second}} m, hoist: hoist, point: P2}
               loads: [{{load}}]
             """);
-        var door = MemoryDoor.Of(("gig.yaml", gig), ("stock.yaml", Stock.Replace("LIMITS", limits, StringComparison.Ordinal)), ("venue.yaml", venue.Replace("SAID", said, StringComparison.Ordinal)));
-        return Planner.Plan(BriefReader.Read(door, "gig.yaml").Brief!);
+        return SmallShow.Of(gig, Stock.Replace("LIMITS", limits, StringComparison.Ordinal), venue.Replace("SAID", said, StringComparison.Ordinal));
     }
 }

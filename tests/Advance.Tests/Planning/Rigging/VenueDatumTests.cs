@@ -1,6 +1,4 @@
 using Advance.Planning;
-using Advance.Reading;
-using Advance.Tests.Reading;
 
 namespace Advance.Tests.Planning.Rigging;
 
@@ -77,6 +75,6 @@ public sealed class VenueDatumTests
               P1: {place: SR 3 m US {{upstage}} m, height: 8 m, limit: 600 kg}
               P2: {place: SL 3 m US {{upstage}} m, height: 8 m, limit: 600 kg}
             """);
-        return Planner.Plan(BriefReader.Read(MemoryDoor.Of(("gig.yaml", gig), ("stock.yaml", Stock), ("venue.yaml", venue)), "gig.yaml").Brief!);
+        return SmallShow.Of(gig, Stock, venue);
     }
 }

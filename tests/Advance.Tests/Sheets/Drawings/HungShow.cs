@@ -4,8 +4,7 @@ using Advance.Paper.Pictures.Placing;
 using Advance.Paper.Setting;
 using Advance.Paper.Tree;
 using Advance.Planning;
-using Advance.Reading;
-using Advance.Tests.Reading;
+using Advance.Tests.Planning;
 
 namespace Advance.Tests.Sheets.Drawings;
 
@@ -83,7 +82,7 @@ internal static class HungShow
     public static Plan Plan { get; } = PlanOf(Gig);
 
     /// <summary>Another gig with the same stock in the same hall, worked out.</summary>
-    public static Plan PlanOf(string gig) => Planner.Plan(BriefReader.Read(MemoryDoor.Of(("gig.yaml", gig), ("stock.yaml", Stock), ("venue.yaml", Venue)), "gig.yaml").Brief!);
+    public static Plan PlanOf(string gig) => SmallShow.Of(gig, Stock, Venue);
 
     /// <summary>Its labels, none of them moved to a key under the picture, checked to keep off each other.</summary>
     public static IReadOnlyList<PlacedLabel> LabelsOf(Scene scene)
