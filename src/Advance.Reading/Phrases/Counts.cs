@@ -37,7 +37,7 @@ internal static class Counts
     public static Phrase<int> Between(string name, int least, int most)
     {
         var range = string.Create(CultureInfo.InvariantCulture, $"{least} to {most}");
-        return new(name, $"a whole number, {range}", Patterns.Whole, [least.ToString(CultureInfo.InvariantCulture)], (Cursor cursor, out int value) =>
+        return new(name, $"a whole number, {range}", WholeNumbers.Between(least, most), [least.ToString(CultureInfo.InvariantCulture)], (Cursor cursor, out int value) =>
         {
             cursor.SkipSpaces();
             var start = cursor.At;

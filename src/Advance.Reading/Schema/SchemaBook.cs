@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Advance.Reading.Phrases;
@@ -66,19 +67,19 @@ internal sealed class SchemaBook
         return new()
         {
             ["description"] = phrase.Words,
-            ["type"] = Types(pattern, tbc),
+            ["type"] = Types(phrase, pattern, tbc),
             ["pattern"] = pattern,
             ["examples"] = new JsonArray([.. phrase.Examples.Select(example => (JsonNode)example)]),
         };
     }
 
     // An editor takes 5 for a number and true for neither text nor number; here every scalar is a text.
-    private static JsonArray Types(string pattern, Tbc tbc)
+    private static JsonArray Types(Phrase phrase, string pattern, Tbc tbc)
     {
         var types = new JsonArray("string");
-        foreach (var (type, example) in (ReadOnlySpan<(string, string)>)[("number", "5"), ("boolean", "true")])
+        foreach (var (type, examples) in (ReadOnlySpan<(string, IEnumerable<string>)>)[("number", phrase.Examples.Where(IsNumber).Append("5")), ("boolean", ["true"])])
         {
-            if (Regex.IsMatch(example, pattern, RegexOptions.None, TimeSpan.FromSeconds(1)))
+            if (examples.Any(example => Regex.IsMatch(example, pattern, RegexOptions.None, TimeSpan.FromSeconds(1))))
             {
                 types.Add((JsonNode)type);
             }
@@ -91,6 +92,8 @@ internal sealed class SchemaBook
 
         return types;
     }
+
+    private static bool IsNumber(string text) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
 
     private JsonObject DefineRecord(IRecord record, string? nameKey)
     {

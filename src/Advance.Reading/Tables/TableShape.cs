@@ -97,6 +97,11 @@ internal sealed class TableShape<T>(RecordShape<T> row, string? name = null) : S
 
     private bool ReadRow(Node node, RowNames names, Reader reader, List<T> read)
     {
+        if (node is ScalarNode { IsBlank: true })
+        {
+            return reader.Fault(ShapeFindings.BlankItem(node.At));
+        }
+
         if (!names.Take(ref node, reader, out var title))
         {
             return false;

@@ -100,6 +100,18 @@ public sealed class TableShapeTest
         Assert.Equal((rule, text.Marks[0].Line, text.Marks[0].Column), (finding.Rule, finding.At.Line, finding.At.Column));
     }
 
+    [Fact]
+    public void A_blank_row_is_refused_even_where_nothing_of_a_row_is_needed()
+    {
+        var text = MarkedText.Of("x:\n  - {source: Kick}\n  - «''»\n");
+        var loose = new TableShape<string>(new("note", "A note.", keys => keys.Defaulted("source", Written.Text, "", "Source.", "nothing")));
+
+        var (_, reader) = Read(loose, text.Text);
+
+        var finding = Assert.Single(reader.Findings);
+        Assert.Equal(("reading/blank", text.Marks[0].Line, text.Marks[0].Column), (finding.Rule, finding.At.Line, finding.At.Column));
+    }
+
     [Theory]
     [InlineData("no,source,weight\n1,Kick,«1.5»\n", "reading/which-unit")]
     [InlineData("no,source,weight\n1,\"Kick\",\"1.5 «ton»\"\n", "reading/ton")]
@@ -165,7 +177,7 @@ public sealed class TableShapeTest
         Assert.Equal(["reading/too-large"], reader.Findings.Select(finding => finding.Rule));
     }
 
-    private static (IReadOnlyList<Line>? Lines, Reader Reader) Read(Shape<IReadOnlyList<Line>> shape, string text, params (string Path, byte[] Bytes)[] others)
+    private static (IReadOnlyList<T>? Rows, Reader Reader) Read<T>(Shape<IReadOnlyList<T>> shape, string text, params (string Path, byte[] Bytes)[] others)
     {
         var door = new MemoryDoor(
         [
