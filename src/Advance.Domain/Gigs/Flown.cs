@@ -21,6 +21,9 @@ public sealed record Flown(Given<IReadOnlyList<Given<Angle>>> Splays, IReadOnlyL
     /// <summary>Who is below it; null where nobody says, and then somebody is at rest.</summary>
     public Given<PeopleBelow>? Below { get; init; }
 
+    /// <summary>What holds it when a hoist, a frame or a sling lets go; null where nobody says.</summary>
+    public Given<string>? Secondary { get; init; }
+
     /// <summary>What pulls its foot back; null for nothing.</summary>
     public PullBack? PullBack { get; init; }
 

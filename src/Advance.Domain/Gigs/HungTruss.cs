@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Places;
+using Advance.Domain.Stocks;
 using UnitsNet;
 
 namespace Advance.Domain.Gigs;
@@ -16,6 +17,9 @@ public sealed record HungTruss(string Name, Given<string> Item, Given<Length> Le
 {
     /// <summary>Whether it runs up- and downstage and not across.</summary>
     public bool RunsUpstage { get; init; }
+
+    /// <summary>Of three chords, which way up it hangs; null where nobody says, and then as its figures are for.</summary>
+    public Given<Apex>? Apex { get; init; }
 
     /// <summary>Who is below it; null where nobody says, and then somebody is at rest.</summary>
     public Given<PeopleBelow>? Below { get; init; }

@@ -1,4 +1,5 @@
 using Advance.Domain.Facts;
+using Advance.Domain.Stocks;
 using UnitsNet;
 
 namespace Advance.Domain.Gigs;
@@ -16,6 +17,12 @@ public sealed record Pick(Given<Length> Along, Given<string>? Hoist, Given<strin
 
     /// <summary>How its slings are laid; null where nobody says.</summary>
     public Given<SlingHitch>? Hitch { get; init; }
+
+    /// <summary>Which chords its slings hold; null where nobody says.</summary>
+    public Given<HeldChords>? Holds { get; init; }
+
+    /// <summary>How often its slings go around a chord; null where nobody says.</summary>
+    public Given<SlingWrap>? Wrap { get; init; }
 
     /// <summary>What it is controlled with, empty where not said.</summary>
     public string Group { get; init; } = "";

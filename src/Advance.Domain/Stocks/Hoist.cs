@@ -27,6 +27,9 @@ public sealed record Hoist(Given<Mass> Lifts, Given<Mass>? Holds, Given<Mass>? M
     /// <summary>How long it is from its hook to the other, run right up; null where nobody says.</summary>
     public Given<Length>? Headroom { get; init; }
 
+    /// <summary>How many brakes it has that each hold all it lifts; null where nobody says.</summary>
+    public Given<int>? Brakes { get; init; }
+
     /// <summary>Whether it has a load cell.</summary>
     public bool HasLoadCell { get; init; }
 

@@ -12,17 +12,29 @@ public sealed record Truss(Given<Length> Length, int Chords, IReadOnlyList<SpanR
     /// <summary>How stiff it is in bending, up and down; null where nobody says.</summary>
     public Given<BendingStiffness>? Bending { get; init; }
 
+    /// <summary>How stiff it is in bending, to the sides; null where nobody says.</summary>
+    public Given<BendingStiffness>? SidewaysBending { get; init; }
+
     /// <summary>How stiff it is in shear; null where nobody says, and then it is taken as stiff.</summary>
     public Given<Force>? ShearStiffness { get; init; }
 
     /// <summary>The largest moment that makes it sag; null where nobody says.</summary>
     public Given<Torque>? Moment { get; init; }
 
-    /// <summary>The largest moment that makes it hog, over a pick; null where that is the same.</summary>
+    /// <summary>The largest moment that makes it hog, over a pick; null where that is the same, and of three chords where nobody says.</summary>
     public Given<Torque>? Hogging { get; init; }
 
     /// <summary>The largest shear; null where nobody says.</summary>
     public Given<Force>? Shear { get; init; }
+
+    /// <summary>How moment and shear in one place add up, by its maker.</summary>
+    public MomentAndShear Adds { get; init; }
+
+    /// <summary>Of three chords, which way up its figures are for; null where nobody says.</summary>
+    public Given<Apex>? Apex { get; init; }
+
+    /// <summary>Which chords its picks must hold for its figures; null where nobody says.</summary>
+    public Given<HeldChords>? HeldBy { get; init; }
 
     /// <summary>The largest moment sideways, with nothing hanging on it; null where nobody says.</summary>
     public Given<Torque>? Sideways { get; init; }

@@ -26,6 +26,9 @@ public sealed record RoofBeam(string Name, Given<Length> Span, Given<Mass>? Cent
     /// <summary>How far apart points that are used must be at least; null where nobody says.</summary>
     public Given<Length>? Apart { get; init; }
 
+    /// <summary>The bay of the roof that it is in; null where nobody says.</summary>
+    public Given<string>? Bay { get; init; }
+
     /// <summary>Whether it is of timber, which bears less the longer a load hangs.</summary>
     public bool IsTimber { get; init; }
 

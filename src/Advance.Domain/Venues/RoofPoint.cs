@@ -15,6 +15,9 @@ public sealed record RoofPoint(string Name, Given<Place> Place, Given<Length> He
     /// <summary>What it may be pulled sideways; null where nobody says, and then it bears straight down alone.</summary>
     public Given<Mass>? Sideways { get; init; }
 
+    /// <summary>Which way it may be pulled sideways, there and back, clockwise from upstage; null where that is every way.</summary>
+    public Given<Angle>? Bearing { get; init; }
+
     /// <summary>How far off plumb it may be pulled; null where nobody says.</summary>
     public Given<Angle>? OffPlumb { get; init; }
 
@@ -23,6 +26,12 @@ public sealed record RoofPoint(string Name, Given<Place> Place, Given<Length> He
 
     /// <summary>How far along that beam it is; null where nobody says.</summary>
     public Given<Length>? Along { get; init; }
+
+    /// <summary>The bay of the roof that it is in; null where nobody says, and then it is that of its beam.</summary>
+    public Given<string>? Bay { get; init; }
+
+    /// <summary>What it is made fast with; null where nobody says.</summary>
+    public Given<PointMade>? Made { get; init; }
 
     /// <summary>Whether its limit is for what moves, dynamic factor and all; without it the limit is for what hangs at rest.</summary>
     public bool IsForMoving { get; init; }

@@ -49,6 +49,9 @@ public sealed record Venue
     /// <summary>Beams that points hang on, in the order written.</summary>
     public IReadOnlyList<RoofBeam> RoofBeams { get; init; } = [];
 
+    /// <summary>Bays of the roof that each may carry so much, in the order written.</summary>
+    public IReadOnlyList<RoofBay> RoofBays { get; init; } = [];
+
     /// <summary>What the whole roof may carry; null where nobody says.</summary>
     public Given<UnitsNet.Mass>? RoofLimit { get; init; }
 

@@ -41,10 +41,10 @@ internal sealed class PartUses(Brief brief)
     private PartUse Of(Piece part, Given<SlingHitch>? hitch, bool isOver, Figure<Mass> carries, double fromVertical)
     {
         var gear = part.Kind!.Lifting!;
-        var laid = gear.Made == LiftingKind.Roundsling ? hitch is { } said ? Figure.From(said.Select(FactorOf)) : Figure.Policy("hitch", FactorOf(Policies.Hitch)) : null;
+        var laid = gear.Made == LiftingKind.Roundsling || gear.ByHitch.Count > 0 ? hitch is { } said ? Figure.From(said.Select(one => FactorOf(gear, one))) : Figure.Policy("hitch", FactorOf(gear, Policies.Hitch)) : null;
         var angle = gear.Made == LiftingKind.Eye ? EyeBolts.Share(fromVertical) : Hitches.Straight;
         var factor = laid ?? new Figure<double>(angle, Doubts.None, Reason.Derived.It);
-        var may = Sum.Of($"{part.Name}, may carry", "m = r · h · p / 100", gear.Made == LiftingKind.Eye ? RiggingStandards.EyeBolts : RiggingStandards.En1492)
+        var may = Sum.Of($"{part.Name}, may carry", "m = r · h · p / 100", SourceOf(gear))
             .Put("r", Figure.From(gear.Rating))
             .Put("h", factor)
             .Put("p", isOver ? Figure.Policy("over-people", Policies.OverPeople) : new Figure<double>(100, Doubts.None, Reason.Derived.It))
@@ -52,6 +52,17 @@ internal sealed class PartUses(Brief brief)
         var breaks = gear is { BreaksAt: { } times, Rating.IsKnown: true } && carries.Value is { Kilograms: > 0 } load ? times * gear.Rating.Value.Kilograms * factor.Value / load.Kilograms : null;
         return new PartUse(part, carries, laid is null ? null : hitch is { IsKnown: true } known ? known.Value : Policies.Hitch, isOver, may) { Breaks = breaks };
     }
+
+    // Its own label goes before what hitches of its region keep.
+    private static double FactorOf(LiftingGear gear, SlingHitch hitch) =>
+        gear.ByHitch.FirstOrDefault(row => row.Hitch == hitch) is { } own && gear.Rating.Is(out var straight) && straight.Kilograms > 0 ? own.Rating / straight : FactorOf(hitch);
+
+    private static Publication SourceOf(LiftingGear gear) => gear switch
+    {
+        { Made: LiftingKind.Eye } => RiggingStandards.EyeBolts,
+        { MarkedBy: { IsKnown: true, Value: MarkedBy.Asme } } => RiggingStandards.AsmeB309,
+        _ => RiggingStandards.En1492,
+    };
 
     /// <summary>Which share of its straight rating a sling keeps.</summary>
     internal static double FactorOf(SlingHitch hitch) => hitch switch

@@ -28,11 +28,17 @@ public sealed record PointPlan(
     /// <summary>What wind and lines push it sideways, whichever way they do; null where nothing does.</summary>
     public Figure<Mass>? Pushed { get; init; }
 
-    /// <summary>Sideways at most: what always pulls, and what pushes the same way.</summary>
+    /// <summary>Sideways at most: what always pulls, and what pushes the same way; where it may be pulled along one line alone, along that.</summary>
     public required Figure<Mass> SidewaysMost { get; init; }
 
     /// <summary>What it may be pulled sideways: as its venue says, else as far as it may be off plumb under what hangs on it.</summary>
     public required Figure<Mass> SidewaysLimit { get; init; }
+
+    /// <summary>The same across the line that it may be pulled along; null where it may be pulled every way.</summary>
+    public Figure<Mass>? Across { get; init; }
+
+    /// <summary>What it may be pulled across that line: no more than counts as plumb.</summary>
+    public required Figure<Mass> AcrossLimit { get; init; }
 
     /// <summary>Its name in the plan.</summary>
     public Address Address => Address.Of("rigging") / "point" / Point.Name;
@@ -44,7 +50,10 @@ public sealed record PointPlan(
     public Verdict Holds => Counts.AtMost(Limit);
 
     /// <summary>Whether it bears what pulls it sideways.</summary>
-    public Verdict SidewaysHolds => SidewaysMost.AtMost(SidewaysLimit);
+    public Verdict SidewaysHolds => AcrossHolds is Verdict.Fails ? Verdict.Fails : SidewaysMost.AtMost(SidewaysLimit) is var along && along != Verdict.Holds ? along : AcrossHolds;
+
+    /// <summary>Whether it bears what pulls it across the line that it may be pulled along.</summary>
+    public Verdict AcrossHolds => Across?.AtMost(AcrossLimit) ?? Verdict.Holds;
 
     /// <summary>Its numbers.</summary>
     internal IEnumerable<Stated> Figures =>
@@ -53,6 +62,7 @@ public sealed record PointPlan(
         Stated.Of(Address / "moving", $"{Point.Name}, while it moves", Moving),
         Stated.Of(Address / "sideways", $"{Point.Name}, sideways", Sideways),
         .. Pushed is null ? [] : new[] { Stated.Of(Address / "pushed", $"{Point.Name}, pushed sideways, whichever way", Pushed), Stated.Of(Address / "sideways-most", $"{Point.Name}, sideways at most", SidewaysMost) },
+        .. Across is null ? [] : new[] { Stated.Of(Address / "across", $"{Point.Name}, across the line that it may be pulled along", Across), Stated.Of(Address / "across-limit", $"{Point.Name}, allowed across that line", AcrossLimit) },
         .. SidewaysMost.Value is { Kilograms: 0 } ? [] : new[] { Stated.Of(Address / "sideways-limit", $"{Point.Name}, sideways allowed", SidewaysLimit) },
         .. Snag is null ? [] : new[] { Stated.Of(Address / "snag", $"{Point.Name}, when a load catches", Snag) },
     ];

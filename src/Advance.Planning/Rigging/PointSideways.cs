@@ -36,8 +36,8 @@ internal sealed class PointSideways
                select Sum.Of($"leg to {point.Name}, pushed sideways", "H = F · c", Statics.Bridles).Put("F", pick.Pushed!).Put("c", one.Leg.Share).Gives((force, share) => force * share),
         ];
         Pushed = pushes.Count == 0 ? null : BridleStatics.Total($"{point.Name}, pushed sideways, whichever way", pushes);
-        Most = Pushed is null ? Pull
-            : Sum.Of($"{point.Name}, sideways at most", "H = H₀ + F", Publication.Arithmetic).Put("H₀", Pull).Put("F", Pushed).Gives((always, push) => always + push);
+        Most = AndPushed(point.Bearing is null ? Pull : PartOf("along the line that it may be pulled along", "H = |Σ Hᵢ · cos(βᵢ − β)|", pulls, Math.Cos), "sideways at most");
+        Across = point.Bearing is null ? null : AndPushed(PartOf("across that line", "H = |Σ Hᵢ · sin(βᵢ − β)|", pulls, Math.Sin), "across that line at most");
     }
 
     /// <summary>All that pulls, each its way.</summary>
@@ -49,15 +49,31 @@ internal sealed class PointSideways
     /// <summary>What pushes whichever way; null where nothing does.</summary>
     public Figure<Mass>? Pushed { get; }
 
-    /// <summary>Both the same way.</summary>
+    /// <summary>Both the same way; where it may be pulled along one line alone, along that.</summary>
     public Figure<Mass> Most { get; }
+
+    /// <summary>Both across the line that it may be pulled along; null where it may be pulled every way.</summary>
+    public Figure<Mass>? Across { get; }
 
     /// <summary>What it may be pulled sideways under what hangs on it.</summary>
     public Figure<Mass> LimitUnder(Figure<Mass> hangs) => point.Sideways is { } said ? Figure.From(said)
-        : Sum.Of($"{point.Name}, sideways allowed", "H = V · tan(θ)", Statics.Equilibrium)
-            .Put("V", hangs)
-            .Put("θ", point.OffPlumb is { } leans ? Figure.From(leans) : Figure.Policy("off-plumb", straight))
-            .Gives((down, angle) => down * Math.Tan(angle.Radians));
+        : Leaning($"{point.Name}, sideways allowed", hangs, point.OffPlumb is { } leans ? Figure.From(leans) : Figure.Policy("off-plumb", straight));
+
+    /// <summary>And across the line that it may be pulled along: no more than what counts as straight.</summary>
+    public Figure<Mass> AcrossLimitUnder(Figure<Mass> hangs) => Leaning($"{point.Name}, allowed across that line", hangs, Figure.Policy("off-plumb", straight));
+
+    private static Figure<Mass> Leaning(string name, Figure<Mass> hangs, Figure<Angle> off) =>
+        Sum.Of(name, "H = V · tan(θ)", Statics.Equilibrium).Put("V", hangs).Put("θ", off).Gives((down, angle) => down * Math.Tan(angle.Radians));
+
+    private Figure<Mass> AndPushed(Figure<Mass> pulled, string how) => Pushed is null ? pulled
+        : Sum.Of($"{point.Name}, {how}", "H = H₀ + F", Publication.Arithmetic).Put("H₀", pulled).Put("F", Pushed).Gives((always, push) => always + push);
+
+    private Figure<Mass> PartOf(string how, string formula, List<SidewaysPull> pulls, Func<double, double> part) =>
+        Sum.Of($"{point.Name}, {how}", formula, Statics.Equilibrium)
+            .PutAll("Hᵢ", pulls.Select(one => one.Pull))
+            .PutAll("βᵢ", pulls.Select(one => new Figure<Angle>(Angle.FromDegrees(SidewaysPull.Bearing(one.TowardsX, one.TowardsY)), one.Pull.RestsOn, Reason.Derived.It)))
+            .Put("β", Figure.From(point.Bearing!.Value))
+            .Gives((forces, ways, line) => Mass.FromKilograms(Math.Abs(forces.Values.Zip(ways.Values, (force, way) => force.Kilograms * part(way.Radians - line.Radians)).Sum())));
 
     private Figure<Mass> TotalOf(List<SidewaysPull> pulls) =>
         Sum.Of($"{point.Name}, sideways", "H = √((Σ Hᵢ · xᵢ)² + (Σ Hᵢ · yᵢ)²)", Statics.Equilibrium)

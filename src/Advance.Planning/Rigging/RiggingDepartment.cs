@@ -36,7 +36,7 @@ public static class RiggingDepartment
         var onRoof = new RoofLoads(brief, ground, picks, bridles);
         var points = onRoof.Points();
         var roof = points.Count == 0 ? null : BridleStatics.Total("all points of the roof, at rest", points.Select(point => point.AtRest));
-        return new RiggingPlan(trusses, bridles, points, RoofLoads.Beams(brief.Venue, points), roof) { Hangs = hangs, Unused = onRoof.Unused() };
+        return new RiggingPlan(trusses, bridles, points, RoofLoads.Beams(brief.Venue, points), roof) { Bays = RoofBays.Of(brief.Venue, points), Hangs = hangs, Unused = onRoof.Unused() };
     }
 
     private static bool IsOn(PickPlan pick, Bridle bridle) => pick.Placed.Pick.Point.Is(out var name) && string.Equals(name, bridle.Name, StringComparison.OrdinalIgnoreCase);

@@ -17,6 +17,9 @@ public sealed record RiggingPlan(
     /// <summary>The venue's other points, that nothing hangs on, in its order.</summary>
     public IReadOnlyList<(RoofPoint Point, Spot? Spot)> Unused { get; init; } = [];
 
+    /// <summary>The venue's bays that something hangs in.</summary>
+    public IReadOnlyList<BayPlan> Bays { get; init; } = [];
+
     /// <summary>Hangs of loudspeakers, each on its side.</summary>
     public IReadOnlyList<HangPlan> Hangs { get; init; } = [];
 
@@ -52,6 +55,7 @@ public sealed record RiggingPlan(
         .. Bridles.SelectMany(bridle => bridle.Figures),
         .. Points.SelectMany(point => point.Figures),
         .. Beams.SelectMany(beam => beam.Figures),
+        .. Bays.SelectMany(bay => bay.Figures),
         .. Roof is null ? [] : new[] { Stated.Of(Address.Of("rigging") / "roof", "all points of the roof, at rest", Roof) },
     ];
 }

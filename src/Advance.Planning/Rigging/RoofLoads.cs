@@ -50,6 +50,8 @@ internal sealed class RoofLoads(Brief brief, Ground ground, IReadOnlyList<PickPl
             Pushed = across.Pushed,
             SidewaysMost = across.Most,
             SidewaysLimit = across.LimitUnder(rest),
+            Across = across.Across,
+            AcrossLimit = across.AcrossLimitUnder(rest),
             Snag = Snag(point, rest, picks, legs),
         };
     }

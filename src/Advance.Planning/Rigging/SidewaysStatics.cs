@@ -37,7 +37,7 @@ internal sealed class SidewaysStatics(PlacedTruss truss, LiftStudy? study, IRead
             .Put("s", Part(moment, capacity.Sideways, one => one.NewtonMeters))
             .Put("n", Part(pressed, capacity.Pressed, one => one.Newtons))
             .Gives((hangs, bends, presses) => hangs + bends + presses);
-        return new TrussSideways(pushes, moment, capacity.Sideways, pressed, capacity.Pressed, together);
+        return new TrussSideways(pushes, moment, capacity.Sideways, pressed, capacity.Pressed, together) { Bowed = Bowed() };
     }
 
     private IEnumerable<double?> SharesOf(int index) => Holding.Count == 0 ? pushes.Select(_ => (double?)null) : new LoadShares(study!.Hung, study.Rigid).Of(index, pushes).Select(share => (double?)share);
@@ -62,14 +62,31 @@ internal sealed class SidewaysStatics(PlacedTruss truss, LiftStudy? study, IRead
             .Gives((holds, arms, forces, levers) => Torque.FromNewtonMeters(TrussStatics.Gravity * Math.Abs(Turned(holds, arms) - Turned(forces, levers))));
     }
 
+    // Only where its maker says how stiff it is that way; in shear it is taken as stiff.
+    private Figure<Length> Bowed()
+    {
+        var stiff = truss.Kind?.Truss?.SidewaysBending;
+        var isKnown = stiff is { IsKnown: true } && Holding.Count > 1 && pushes.All(push => push.Weight.Value is not null);
+        var far = isKnown ? Solved(stiff!.Value.Value.NewtonSquareMetres, null).Lowest.Value : (double?)null;
+        return new Figure<Length>(far is { } low ? Length.FromMeters(Math.Max(0, -low)) : null, pushes.Aggregate(Where.With(Doubts.Of(stiff?.Doubt)), (sum, push) => sum.With(push.Weight.RestsOn)), Reason.Derived.It);
+    }
+
+    private BeamSolution Solved(double bending, double? shear)
+    {
+        var hung = study!.Hung;
+        BeamLoad Of(CarriedLoad push)
+        {
+            var newtons = push.Weight.Value!.Value.Kilograms * TrussStatics.Gravity;
+            return push.To is { } end ? BeamLoad.Uniform(push.From!.Value, end, newtons / (end - push.From.Value)) : BeamLoad.Point(push.From!.Value, newtons);
+        }
+
+        return ContinuousBeam.Solve(new Beam(hung.Length, bending, shear, [.. pushes.Select(Of)]), [.. Holding.Select(index => new BeamSupport(hung.Hoists[index].At))]);
+    }
+
     // Where it bends most.
     private double Place()
     {
-        var hung = study!.Hung;
-        BeamLoad Of(CarriedLoad push) => push.To is { } end
-            ? BeamLoad.Uniform(push.From!.Value, end, push.Weight.Value!.Value.Kilograms / (end - push.From.Value))
-            : BeamLoad.Point(push.From!.Value, push.Weight.Value!.Value.Kilograms);
-        var diagram = ContinuousBeam.Solve(new Beam(hung.Length, hung.Beam.Bending, hung.Beam.Shear, [.. pushes.Select(Of)]), [.. Holding.Select(index => new BeamSupport(hung.Hoists[index].At))]).Diagram;
+        var diagram = Solved(study!.Hung.Beam.Bending, study.Hung.Beam.Shear).Diagram;
         return diagram.Sagging.Value > -diagram.Hogging.Value ? diagram.Sagging.At : diagram.Hogging.At;
     }
 

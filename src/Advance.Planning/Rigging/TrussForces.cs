@@ -1,5 +1,6 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
 using Advance.Domain.Wording;
 using Advance.Handbook;
 using UnitsNet;
@@ -35,11 +36,32 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
     {
         get
         {
-            var limits = new LiftCapacities([.. truss.Picks.Select(_ => (double?)null)], capacity.Sagging.Value?.NewtonMeters / dynamic, capacity.Hogging.Value?.NewtonMeters / dynamic, capacity.Shear.Value?.Newtons / dynamic);
-            var isKnown = study is not null && limits is { Sagging: not null, Hogging: not null, Shear: not null };
-            var worst = isKnown ? LiftUse.Worst(study!.Moving.States.Select(limits.UseOf)) : null;
-            return new Figure<double>(worst?.Share, Doubts, Reason.Derived.It);
+            var isKnown = study is not null && capacity.Sagging.Value is not null && capacity.Shear.Value is not null && (capacity.Hogging.Value is not null || study.Moving.Hogging is { Value: 0 });
+            var limits = capacity.Over([.. truss.Picks.Select(_ => (double?)null)], dynamic);
+            return isKnown && LiftUse.Worst(study!.Moving.States.Select(limits.UseOf)) is { At: { } at } worst
+                ? TogetherAt(at, worst.Case, limits)
+                : new Figure<double>(null, Doubts, Reason.Derived.It);
         }
+    }
+
+    // Just left and just right of a place shear is not the same.
+    private Figure<double> TogetherAt(double at, LiftCase lift, LiftCapacities limits)
+    {
+        var diagram = study!.Moving.States.First(one => one.Case == lift && one.Diagram is not null).Diagram!;
+        var (moment, shear) = (diagram.MomentAt(at), Math.Max(Math.Abs(diagram.ShearAt(at)), Math.Abs(diagram.ShearLeftOf(at))));
+        var allowed = moment > 0 || capacity.Hogging.Value is null ? capacity.Sagging : capacity.Hogging;
+        var formula = capacity.Adds switch
+        {
+            MomentAndShear.Squared => "u = √((M / Ma)² + (V / Va)²)",
+            MomentAndShear.Apart => "u = max(M / Ma, V / Va)",
+            _ => "u = M / Ma + V / Va",
+        };
+        return Sum.Of($"{truss.Name}, moment and shear together, moving, {WhereAt(at, lift)}", formula, RiggingStandards.Truss)
+            .Put("M", new Figure<Torque>(Torque.FromNewtonMeters(dynamic * Math.Abs(moment)), Doubts, Reason.Derived.It))
+            .Put("Ma", allowed)
+            .Put("V", new Figure<Force>(Force.FromNewtons(dynamic * shear), Doubts, Reason.Derived.It))
+            .Put("Va", capacity.Shear)
+            .Gives((bends, bears, shears, holds) => limits.Sum(bends / bears, shears / holds));
     }
 
     private Doubts Doubts => loads.Aggregate(where, (sum, load) => sum.With(load.Weight.RestsOn));
@@ -70,5 +92,7 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
 
     private static Figure<Length> LengthOf(double metres) => new(Length.FromMeters(metres), Domain.Facts.Doubts.None, Reason.Derived.It);
 
-    private static Words Where(LiftExtreme? most) => most is null ? "" : Words.Of($"at {Length.FromMeters(most.At)}, {most.Case.Said}");
+    private static Words Where(LiftExtreme? most) => most is null ? "" : WhereAt(most.At, most.Case);
+
+    private static Words WhereAt(double at, LiftCase lift) => Words.Of($"at {Length.FromMeters(at)}, {lift.Said}");
 }

@@ -78,6 +78,7 @@ public sealed record TrussPlan(
         .. !Sideways.IsPushed ? [] : new[]
         {
             Stated.Of(Address / "sideways", $"{Name}, bent sideways", Sideways.Moment),
+            Stated.Of(Address / "bowed", $"{Name}, how far it bows sideways", Sideways.Bowed),
             Stated.Of(Address / "pressed", $"{Name}, pressed or pulled from end to end", Sideways.Pressed),
             Stated.Of(Address / "all-together", $"{Name}, what hangs, pushes and presses together", Sideways.Together),
         },

@@ -13,6 +13,9 @@ namespace Advance.Planning;
 public sealed record TrussSideways(
     IReadOnlyList<CarriedLoad> Pushes, Figure<Torque> Moment, Figure<Torque> Allowed, Figure<Force> Pressed, Figure<Force> PressedAllowed, Figure<double> Together)
 {
+    /// <summary>How far it bows to the side; unknown where its maker does not say how stiff it is that way.</summary>
+    public required Figure<Length> Bowed { get; init; }
+
     /// <summary>Whether anything pushes or presses it.</summary>
     public bool IsPushed => Pushes.Count > 0 || Pressed.Value is not { Newtons: 0 };
 }

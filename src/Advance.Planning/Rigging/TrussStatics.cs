@@ -1,6 +1,7 @@
 using Advance.Domain;
 using Advance.Domain.Facts;
 using Advance.Domain.Figures;
+using Advance.Domain.Stocks;
 using Advance.Handbook;
 using UnitsNet;
 
@@ -112,11 +113,16 @@ internal sealed class TrussStatics
             [.. truss.Picks.Select(pick => new HungHoist(pick.Pick.Along.Value.Meters, parts.StiffnessOf(pick)) { BodyAtTruss = !pick.Pick.BodyUp })]);
     }
 
-    private LiftCapacities? Capacities(HungBeam? hung) => hung is null ? null : new LiftCapacities(
-        [.. truss.Picks.Select(pick => parts.Most(pick) is { } most ? most * Gravity : (double?)null)],
-        capacity.Sagging.Value?.NewtonMeters / parts.Dynamic,
-        capacity.Hogging.Value?.NewtonMeters / parts.Dynamic,
-        capacity.Shear.Value?.Newtons / parts.Dynamic);
+    private LiftCapacities? Capacities(HungBeam? hung)
+    {
+        if (hung is null)
+        {
+            return null;
+        }
+
+        var hoists = truss.Picks.Select(pick => parts.Most(pick) is { } most ? most * Gravity : (double?)null).ToList();
+        return capacity.Over(hoists, parts.Dynamic);
+    }
 
     private PickPlan PickOf(PlacedPick pick, int index, Figure<Mass> weight, Figure<Length> centre, LiftStudy? study)
     {
@@ -143,16 +149,21 @@ internal sealed class TrussStatics
             parts.OnPointMoving(pick, whileMoving))
         {
             Snag = parts.Snag(pick),
-            Lean = parts.LeanOf(pick, pick.Above, spot, TopOf(), truss.Trim.RestsOn.With(truss.RestsOn), parts.OnPoint(pick, atRest)),
+            Lean = parts.LeanOf(pick, pick.Above, spot, SlungAt(pick), truss.Trim.RestsOn.With(truss.RestsOn), parts.OnPoint(pick, atRest)),
             Parts = new PartUses(brief).Straight(pick.AllGear, pick.Pick.Hitch, parts.IsOver, parts.OnPoint(pick, atRest), parts.OnPointMoving(pick, whileMoving)),
             HoistAtRest = parts.OnHoistAtRest(pick, atRest),
             RatingAtRest = parts.RatingAtRestOf(pick),
         };
     }
 
-    // Where its slings are.
-    private Figure<Length> TopOf()
+    // Where its slings are; where nobody says, at the upper chord.
+    private Figure<Length> SlungAt(PlacedPick pick)
     {
+        if (pick.Pick.Holds is { IsKnown: true, Value: HeldChords.Lower } lower)
+        {
+            return truss.Trim with { RestsOn = truss.Trim.RestsOn.With(Doubts.Of(lower.Doubt)) };
+        }
+
         var depth = truss.Kind?.Size is { IsKnown: true, Value.Height: { } high } ? high : Length.Zero;
         return Sum.Of($"{truss.Name}, its upper chord", "z = t + d", Publication.Arithmetic).Put("t", truss.Trim).Put("d", new Figure<Length>(depth, Doubts.None, Reason.Derived.It)).Gives((low, deep) => low + deep);
     }

@@ -36,6 +36,7 @@ internal static class HangShape
         keys.AtMostOneOf("trim", "pick-trim");
         var picks = keys.Any("picks", Written.Table(Pick), "Where its frame is held: one pick, or two one behind the other.");
         var below = keys.Open("people-below", Written.OneOf("people-below", "who is below", ("never", PeopleBelow.Never), ("at rest", PeopleBelow.AtRest), ("moving", PeopleBelow.Moving)), "Who is below it, and when; without it people are, at rest.");
+        var secondary = keys.Open("secondary", Written.Text, "What holds it when a hoist, its frame or a sling lets go: steels, how many, where to.");
         var pullBack = keys.Optional("pull-back", Pulled, "What pulls its foot back.");
         var above = keys.Open("stays-above", Written.Height, "How low its lowest edge may come, for a sight line, a screen or what passes below.");
         return row => new Flown(splays(row), picks(row))
@@ -44,6 +45,7 @@ internal static class HangShape
             Trim = trim(row),
             PickTrim = pickTrim(row),
             Below = below(row),
+            Secondary = secondary(row),
             PullBack = pullBack(row),
             StaysAbove = above(row),
         };

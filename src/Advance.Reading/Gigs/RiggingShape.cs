@@ -1,6 +1,7 @@
 using Advance.Domain.Gigs;
 using Advance.Reading.Phrases;
 using Advance.Reading.Shapes;
+using Advance.Reading.Stocks;
 using UnitsNet;
 
 namespace Advance.Reading.Gigs;
@@ -17,7 +18,9 @@ internal static class RiggingShape
         var bodyUp = keys.Defaulted("body", Written.OneOf("body", "where a hoist's body is", ("up", true), ("down", false)), false, "Whether the hoist's body hangs at the point or at the truss.", "down");
         var group = keys.Defaulted("group", Written.Name, "", "What it is controlled with; where that is a distribution, it feeds the hoist.", "not said");
         var hitch = keys.Open("hitch", SlingHitchShape.It, "How its slings are laid; without it as the company says, choked.");
-        return row => new Pick(along(row), hoist(row), point(row), gear(row), row.At) { BodyUp = bodyUp(row), Group = group(row), Hitch = hitch(row) };
+        var holds = keys.Open("holds", RiggingKindShapes.Chords, "Which chords its slings hold.");
+        var wrap = keys.Open("wrap", Written.OneOf("sling-wrap", "how often a sling goes around a chord", ("single", SlingWrap.Single), ("double", SlingWrap.Double)), "How often its slings go around a chord.");
+        return row => new Pick(along(row), hoist(row), point(row), gear(row), row.At) { BodyUp = bodyUp(row), Group = group(row), Hitch = hitch(row), Holds = holds(row), Wrap = wrap(row) };
     });
 
     private static readonly RecordShape<HungTruss> Truss = new("hung-truss", "A straight truss on hoists.", keys =>
@@ -28,6 +31,7 @@ internal static class RiggingShape
         var trim = keys.Asked("trim", Written.Height, "Of its lower chord.");
         var picks = keys.Any("picks", Written.Table(Pick), "Where it is held.");
         var runs = keys.Defaulted("runs", Written.OneOf("runs", "which way a truss runs", ("across", false), ("upstage", true)), false, "Across, or up- and downstage.", "across");
+        var apex = keys.Open("apex", RiggingKindShapes.Apexes, "Of three chords, which way up it hangs; without it as its maker's figures are for.");
         var below = keys.Open("people-below", Written.OneOf("people-below", "who is below", ("never", PeopleBelow.Never), ("at rest", PeopleBelow.AtRest), ("moving", PeopleBelow.Moving)), "Who is below it, and when; without it people are, at rest.");
         var stop = keys.Open("group-stop", Written.YesNo, "Whether load cells stop all its hoists together.");
         var shape = keys.Defaulted("shape", Written.OneOf("truss-shape", "the shape of a truss", ("straight", ""), ("corner", "corner"), ("grid", "grid"), ("curved", "curved"), ("ground support", "ground support")), "", "Anything but a straight one is for its engineer.", "straight");
@@ -37,6 +41,7 @@ internal static class RiggingShape
         return row => new HungTruss(row.Name, item(row), length(row), place(row), trim(row), picks(row), row.At)
         {
             RunsUpstage = runs(row),
+            Apex = apex(row),
             Below = below(row),
             HasGroupStop = stop(row),
             Shape = shape(row),

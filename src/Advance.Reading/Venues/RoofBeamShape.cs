@@ -26,7 +26,8 @@ internal static class RoofBeamShape
         var most = keys.Open("most-points", Written.Count, "How many points on it may be used at once, those of others among them.");
         var apart = keys.Open("points-apart", Written.Length, "How far apart points that are used must be at least.");
         var timber = keys.Defaulted("made", Written.OneOf("beam-made", "what a beam is made of", ("metal", false), ("timber", true)), false, "What it is made of: timber bears less the longer a load hangs.", "metal");
+        var bay = keys.Open("bay", Written.Name, "The bay of the roof that it is in.");
         var others = keys.Any("others", Written.Table(Other), "What else hangs on it.");
-        return row => new RoofBeam(row.Name, span(row), centre(row), uniform(row), row.At) { Moment = moment(row), Shear = shear(row), IsSimple = ends(row), MostPoints = most(row), Apart = apart(row), IsTimber = timber(row), Others = others(row) };
+        return row => new RoofBeam(row.Name, span(row), centre(row), uniform(row), row.At) { Moment = moment(row), Shear = shear(row), IsSimple = ends(row), MostPoints = most(row), Apart = apart(row), Bay = bay(row), IsTimber = timber(row), Others = others(row) };
     });
 }

@@ -27,6 +27,7 @@ internal static class VenueShape
         var keepClear = keys.Any("keep-clear", Written.Table(KeepClearShape.It), "What must stay clear.");
         var roofPoints = keys.Asked("roof-points", Written.TableOfThings(RoofPointShape.It, "name"), "Points in the roof that may carry load.");
         var roofBeams = keys.Any("roof-beams", Written.TableOfThings(RoofBeamShape.It, "name"), "Beams of the roof that points hang on.");
+        var roofBays = keys.Any("roof-bays", Written.TableOfThings(RoofBayShape.It, "name"), "Bays of the roof that each may carry so much.");
         var roofLimit = keys.Open("roof-limit", Written.As(Quantities.Load), "What the whole roof may carry.");
         var services = keys.Any("services", Written.Things(ServiceShape.It), "Supplies, by name.");
         var upstream = keys.Any("upstream-limits", Written.Things(ServiceShape.Upstream), "What several services hang on together, by name.");
@@ -49,6 +50,7 @@ internal static class VenueShape
             KeepClear = keepClear(row),
             RoofPoints = roofPoints(row),
             RoofBeams = roofBeams(row),
+            RoofBays = roofBays(row),
             RoofLimit = roofLimit(row),
             Services = services(row),
             UpstreamLimits = upstream(row),

@@ -104,6 +104,7 @@ internal sealed class HangViews
         }
 
         yield return new PairView("People below", Cell.Of(BelowWords(flown)) with { Tbc = flown.Below?.Doubt is { } doubt ? cells.Note(doubt) : null });
+        yield return new PairView("Secondary", flown.Secondary is { } held ? cells.Of(held) : Cell.Of("not said"));
         if (hang.Wind is { } wind)
         {
             var swing = cells.WithUnit(wind.Swing);

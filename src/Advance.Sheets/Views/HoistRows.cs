@@ -1,5 +1,6 @@
 using System.Globalization;
 using Advance.Domain.Facts;
+using Advance.Domain.Stocks;
 using Advance.Domain.Wording;
 using Advance.Planning;
 
@@ -114,8 +115,17 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
         var (rest, moving) = (CaseOf(pick.AtRestCase), CaseOf(pick.MovingCase));
         var cases = rest.Length == 0 ? "" : rest == moving ? $"most: {rest}" : $"most at rest: {rest}; moving: {moving}";
         var chain = hoist?.ChainLength is { } run ? run.Is(out var length) ? $"chain {speech.Say(length)}" : "chain not known" : "";
+        var brakes = hoist?.Brakes is { IsKnown: true } many ? many.Value > 1 ? "two brakes" : "one brake" : "";
         var with = string.Join(", ", (placed.Hoist?.Kind?.With ?? []).Select(companion => companion.Item));
-        return string.Join(" · ", new[] { cases, gear, drop, speed, chain, with.Length > 0 ? $"with {with}" : "", limiter, ControlOf(pick) }.Where(part => part.Length > 0));
+        return string.Join(" · ", new[] { cases, SlungOf(placed.Pick), gear, drop, speed, chain, with.Length > 0 ? $"with {with}" : "", limiter, brakes, ControlOf(pick) }.Where(part => part.Length > 0));
+    }
+
+    private static string SlungOf(Domain.Gigs.Pick pick)
+    {
+        var chords = pick.Holds is { IsKnown: true } held ? $"on {held.Value.Words()}" : "";
+        var wrap = pick.Wrap is { IsKnown: true } around ? $"{(around.Value == Domain.Gigs.SlingWrap.Double ? "double" : "single")} wrap" : "";
+        var both = string.Join(", ", new[] { chords, wrap }.Where(part => part.Length > 0));
+        return both.Length > 0 ? $"slings {both}" : "";
     }
 
     // Which group, and which of it this is, as they are plugged in.

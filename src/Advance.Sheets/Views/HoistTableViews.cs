@@ -80,6 +80,11 @@ internal sealed class HoistTableViews
         yield return new PairView("Length", cells.Of(written.Length));
         yield return new PairView("Trim, lower chord", TrimOf(truss));
         yield return new PairView("Middle", MiddleOf(written));
+        if (written.Apex is { } up)
+        {
+            yield return new PairView("Apex", cells.Of(up.Select(way => way == Domain.Stocks.Apex.Up ? "up" : "down")));
+        }
+
         yield return new PairView("All that hangs", cells.WithUnit(truss.Weight) with { Strong = true });
         yield return new PairView("Centre of gravity", Centre(truss));
         yield return new PairView("People below", Cell.Of(BelowWords(written)) with { Tbc = written.Below?.Doubt is { } doubt ? cells.Note(doubt) : null });
@@ -146,6 +151,11 @@ internal sealed class HoistTableViews
             yield return new($"Sags, {rigging.SmallUnit}", rigging.Small(sag.Meters) with { Tbc = truss.Sag.RestsOn.Any ? "" : null }, truss.Span is { } span ? rigging.Small(span.Meters / 200) : Cell.Blank, Cell.Blank, "level; L/200 is where it is worth a note");
         }
 
+        foreach (var force in Sideways(truss.Sideways))
+        {
+            yield return force;
+        }
+
         yield return new("However uneven", Cell.Blank, Cell.Blank, RiggingCells.Share(truss.BoundUse?.Share, truss.RestsOn), UseWords(truss, truss.BoundUse));
         if (truss.Picks.Count > 1)
         {
@@ -153,7 +163,29 @@ internal sealed class HoistTableViews
         }
     }
 
-    private static Cell Share(TrussForce<Torque> force) => RiggingCells.Share(force.Worst, force.Allowed, moment => moment.NewtonMeters);
+    private IEnumerable<HoistTableView.Force> Sideways(TrussSideways sideways)
+    {
+        if (!sideways.IsPushed)
+        {
+            yield break;
+        }
+
+        yield return new($"Bent sideways, {rigging.MomentUnit}", rigging.Moment(sideways.Moment), rigging.Moment(sideways.Allowed), RiggingCells.Share(sideways.Moment, sideways.Allowed, moment => moment.NewtonMeters), "by wind, lines and pull-backs");
+        if (sideways.Pressed.Value is { Newtons: > 0 })
+        {
+            yield return new($"Pressed, {rigging.ForceUnit}", rigging.Shear(sideways.Pressed), rigging.Shear(sideways.PressedAllowed), RiggingCells.Share(sideways.Pressed, sideways.PressedAllowed, Newtons), "from end to end, by chains that lean");
+        }
+
+        if (sideways.Bowed.Value is { } bow)
+        {
+            yield return new($"Bows, {rigging.SmallUnit}", rigging.Small(bow.Meters) with { Tbc = sideways.Bowed.RestsOn.Any ? "" : null }, Cell.Blank, Cell.Blank, "sideways, between picks that do not give");
+        }
+
+        yield return new("With what hangs", Cell.Blank, Cell.Blank, RiggingCells.Share(sideways.Together.Value, sideways.Together.RestsOn), "moment and shear, sideways and pressed together");
+    }
+
+    // What is nothing needs no limit.
+    private static Cell Share(TrussForce<Torque> force) => force is { Worst.Value: { NewtonMeters: 0 }, Allowed.Value: null } ? Cell.Number(0, "0") : RiggingCells.Share(force.Worst, force.Allowed, moment => moment.NewtonMeters);
 
     private static double Newtons(Force force) => force.Newtons;
 

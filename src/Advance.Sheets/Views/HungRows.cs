@@ -30,7 +30,8 @@ internal sealed class HungRows(Plan plan, Cells cells, RiggingCells rigging)
     {
         var picks = hang.Picks.Select(pick => pick.Pick).ToList();
         var boxes = hang.Stack.Boxes.GroupBy(box => box.Piece.Item, StringComparer.Ordinal).Select(alike => $"{alike.Count()} × {alike.First().Piece.Kind?.Name ?? alike.Key}");
-        var below = hang.Placed.Flown.Below;
+        var flown = hang.Placed.Flown;
+        var below = flown.Below;
         return new PointLoadsView.Hung(
             Cell.Of(hang.Name) with { Strong = true },
             Cell.Of($"Hang, {string.Join(", ", boxes)}"),
@@ -38,7 +39,7 @@ internal sealed class HungRows(Plan plan, Cells cells, RiggingCells rigging)
             rigging.Mass(hang.Weight) with { Strong = true },
             Cell.Of(HoistsOf(picks)) with { Tbc = cells.NoteOf(DoubtsOf(picks)) },
             Cell.Of(BelowOf(below)) with { Tbc = below?.Doubt is { } open ? cells.Note(open) : null },
-            Cell.Of("as the maker says"));
+            flown.Secondary is { } held ? cells.Of(held) : Cell.Of("not said"));
     }
 
     private string HoistsOf(IEnumerable<PickPlan> picks) =>
@@ -47,7 +48,7 @@ internal sealed class HungRows(Plan plan, Cells cells, RiggingCells rigging)
     private static Doubts DoubtsOf(IEnumerable<PickPlan> picks) => picks.Aggregate(Doubts.None, (sum, pick) => sum
         .With(Doubts.Of(pick.Placed.Pick.Hoist?.Doubt))
         .With(pick.Placed.Hoist?.Kind?.Hoist is { } hoist
-            ? Doubts.Of(hoist.Lifts.Doubt).With(Doubts.Of(hoist.Holds?.Doubt)).With(Doubts.Of(hoist.Speed?.Doubt)).With(Doubts.Of(hoist.Limiter?.Doubt))
+            ? Doubts.Of(hoist.Lifts.Doubt).With(Doubts.Of(hoist.Holds?.Doubt)).With(Doubts.Of(hoist.Speed?.Doubt)).With(Doubts.Of(hoist.Limiter?.Doubt)).With(Doubts.Of(hoist.Brakes?.Doubt))
             : Doubts.None));
 
     private string AlikeOf(IReadOnlyList<PickPlan> picks)
@@ -72,7 +73,8 @@ internal sealed class HungRows(Plan plan, Cells cells, RiggingCells rigging)
         var lifts = hoist.Lifts.Is(out var most) ? $"lifts {speech.Say(most)}" : "what it lifts is not known";
         var holds = hoist.Holds is { } over ? over.Is(out var still) ? $"{(hoist.Lifts.Is(out var same) && same.Kilograms == still.Kilograms ? ", as much" : $", holds {speech.Say(still)}")} over people" : ", what it holds over people is not known" : ", may not hold over people";
         var slips = hoist.Limiter is { IsKnown: true } limiter ? $", limiter {speech.Say(limiter.Value)}" : ", its limiter is not known";
-        return lifts + holds + slips;
+        var brakes = hoist.Brakes is { IsKnown: true } many ? many.Value > 1 ? ", two brakes" : ", one brake" : "";
+        return lifts + holds + slips + brakes;
     }
 
     private static string BelowOf(Given<PeopleBelow>? said) => said is { IsKnown: true } below

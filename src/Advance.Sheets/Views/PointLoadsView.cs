@@ -43,6 +43,9 @@ public sealed record PointLoadsView(
     /// <summary>Whether something hangs on a bridle.</summary>
     public required bool HasBridles { get; init; }
 
+    /// <summary>Bays of its roof.</summary>
+    public required IReadOnlyList<Bay> Bays { get; init; }
+
     /// <summary>Each truss with its hoists, so that the letter stands alone.</summary>
     public required IReadOnlyList<Hung> Trusses { get; init; }
 
@@ -54,6 +57,9 @@ public sealed record PointLoadsView(
 
     /// <summary>Picks that hang on nothing that the venue has told of; empty where all do.</summary>
     public required string Nowhere { get; init; }
+
+    /// <summary>A bay of the roof.</summary>
+    public sealed record Bay(Cell Name, Cell Points, Cell All, Cell Weight, Cell Limit, Cell Share);
 
     /// <summary>A point, or a leg of a bridle on it.</summary>
     /// <param name="Name">The venue's; of a leg, the bridle's.</param>

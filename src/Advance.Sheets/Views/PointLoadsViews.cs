@@ -36,9 +36,10 @@ internal sealed class PointLoadsViews
             [.. hung.Beams.Select(BeamOf)],
             [.. Roof()],
             [.. Assumed()],
-            FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "rigging") && (FindingViews.IsAt(finding, "rigging/point") || FindingViews.IsAt(finding, "rigging/beam") || FindingViews.IsAt(finding, "rigging/bridle") || FindingViews.IsAt(finding, "rigging/roof"))),
+            FindingViews.Heavy(plan, finding => FindingViews.IsOf(finding, "rigging") && (FindingViews.IsAt(finding, "rigging/point") || FindingViews.IsAt(finding, "rigging/beam") || FindingViews.IsAt(finding, "rigging/bay") || FindingViews.IsAt(finding, "rigging/bridle") || FindingViews.IsAt(finding, "rigging/roof"))),
             Cells.Head(hung.Hangs.Aggregate(hung.Trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn)), (sum, hang) => sum.With(hang.RestsOn))))
         {
+            Bays = [.. hung.Bays.Select(BayOf)],
             Trusses = [.. hung.Trusses.Select(rows.Of), .. hung.Hangs.Select(rows.Of)],
             Wind = [.. plan.Standing.Cloths.Select(WindOf)],
             IsDrawn = Drawings.RiggingPlotDrawing.Draw(plan) is not null,
@@ -140,6 +141,14 @@ internal sealed class PointLoadsViews
         rigging.Shear(beam.ShearAllowed),
         RiggingCells.Share(beam.Shear, beam.ShearAllowed, force => force.Newtons));
 
+    private PointLoadsView.Bay BayOf(BayPlan bay) => new(
+        Cell.Of(bay.Bay.Name) with { Strong = true },
+        Cell.Of(string.Join(", ", bay.Points.Select(point => point.Point.Name))),
+        rigging.Mass(bay.All) with { Strong = true },
+        rigging.Weight(bay.All),
+        rigging.Mass(bay.Limit),
+        RiggingCells.Share(bay.All, bay.Limit));
+
     private IEnumerable<PairView> Roof()
     {
         if (plan.Rigging.Roof is { } roof)
@@ -167,6 +176,11 @@ internal sealed class PointLoadsViews
         yield return plan.Rigging.Points.Any(point => point.Point.Stiffness is not null)
             ? "Points give as the venue has told; those of which it has told nothing are taken as stiff."
             : "Points are taken as stiff; where they give differently, hoists share differently.";
+        if (plan.Rigging.Bays.Any(bay => bay.Bay.Limit.IsKnown))
+        {
+            yield return "A bay carries, besides ours, what others have hung on its beams as far as it is told here, and nothing else.";
+        }
+
         if (plan.Rigging.Beams.Count > 0)
         {
             yield return "Beams rest on their two ends and carry, besides ours, what stands in their row and nothing else.";

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Advance.Domain.Figures;
+using Advance.Domain.Venues;
 using Advance.Domain.Wording;
 using Advance.Planning;
 using UnitsNet;
@@ -88,7 +89,9 @@ internal sealed class PointRows(Plan plan, Cells cells, RiggingCells rigging)
             (_, { } lean) => $", {cells.Of(lean).Text} off plumb",
             _ => "",
         };
-        return Cell.Of($"{words}{across}, {(by.Text.Length > 0 ? by.Text : "rated by nobody named")}") with { Tbc = point.Point.Limit.Doubt is { } doubt ? cells.Note(doubt) : by.Tbc };
+        var along = point.Point.Bearing is { } line ? line.Is(out var way) ? $" along {Numbers.Plain(way.Degrees, 0)}°" : " along a line not told" : "";
+        var made = point.Point.Made is { IsKnown: true } kind ? $"{kind.Value.Words()}, " : "";
+        return Cell.Of($"{made}{words}{across}{along}, {(by.Text.Length > 0 ? by.Text : "rated by nobody named")}") with { Tbc = point.Point.Limit.Doubt is { } doubt ? cells.Note(doubt) : by.Tbc };
     }
 
     private string LengthOf(double metres) => $"{rigging.Length(metres).Text} {cells.LengthUnit}";

@@ -68,6 +68,14 @@ public sealed class BeamDiagram
         return shearAfter[index] - (Layout.PerMetre[index] * (at - Layout.Places[index]));
     }
 
+    /// <summary>Shear just left of a place, N.</summary>
+    /// <param name="at">m from the left end, within the beam.</param>
+    public double ShearLeftOf(double at)
+    {
+        var index = Layout.Before(at);
+        return at > Layout.Places[index] ? ShearAt(at) : shearBefore[index];
+    }
+
     /// <summary>Moment just right of a place, N m, sagging positive.</summary>
     /// <param name="at">m from the left end, within the beam.</param>
     public double MomentAt(double at) => MomentIn(Layout.Before(at), at);

@@ -1,3 +1,4 @@
+using Advance.Domain.Stocks;
 using Advance.Handbook;
 
 namespace Advance.Planning;
@@ -35,10 +36,13 @@ public sealed record LiftCapacities
     /// <summary>N.</summary>
     public double? Shear { get; }
 
+    /// <summary>How moment and shear in one place add up.</summary>
+    public MomentAndShear Adds { get; init; }
+
     /// <summary>Whether nothing is unknown.</summary>
     public bool IsComplete => Hoists.All(hoist => hoist is not null) && Sagging is not null && Hogging is not null && Shear is not null;
 
-    /// <summary>What is used most in a case; null where nothing is known. Moment and shear together: <c>M / Ma + V / Va</c>, at most 1.</summary>
+    /// <summary>What is used most in a case; null where nothing is known. Moment and shear together: <c>M / Ma + V / Va</c>, or as their maker adds them, at most 1.</summary>
     public LiftUse? UseOf(LiftState state) => UseOf(state.Case, state.Levels, state.Diagram);
 
     /// <summary>The same of forces that are not a case's own.</summary>
@@ -68,26 +72,34 @@ public sealed record LiftCapacities
     // A moment whose capacity is unknown counts nothing here.
     private BeamExtreme? Together(BeamDiagram diagram)
     {
-        if (Shear is not { } shear)
+        if (Shear is not { } shear || Adds == MomentAndShear.Apart)
         {
             return null;
         }
 
         var (sagging, hogging) = (Sagging ?? double.PositiveInfinity, Hogging ?? double.PositiveInfinity);
-        double Share(double moment, double force) => (Math.Abs(force) / shear) + (Math.Abs(moment) / (moment > 0 ? sagging : hogging));
+        double Share(double moment, double force) => Sum(Math.Abs(moment) / (moment > 0 ? sagging : hogging), Math.Abs(force) / shear);
         var most = new BeamExtreme(0, 0);
         for (var index = 0; index < diagram.Places; index++)
         {
             most = Larger(most, Share(diagram.MomentBefore(index), diagram.ShearBefore(index)), diagram, index);
             most = Larger(most, Share(diagram.MomentAfter(index), diagram.ShearAfter(index)), diagram, index);
 
-            // Between two places the sum is largest where its slope, V / Ma ∓ w / Va, is nothing. A hogging moment has no such place.
-            var slopeless = diagram.Layout.SpreadFrom(index) * sagging / shear;
+            // Between two places the sum is largest where its slope, V / Ma ∓ w / Va, is nothing; of squares where V is. A hogging moment has no such place.
+            var slopeless = Adds == MomentAndShear.Squared ? 0 : diagram.Layout.SpreadFrom(index) * sagging / shear;
             most = Inside(Inside(most, diagram, index, slopeless, Share), diagram, index, -slopeless, Share);
         }
 
         return most;
     }
+
+    /// <summary>Moment and shear together, each as a part of what is allowed.</summary>
+    internal double Sum(double moment, double shear) => Adds switch
+    {
+        MomentAndShear.Squared => Math.Sqrt((moment * moment) + (shear * shear)),
+        MomentAndShear.Apart => Math.Max(moment, shear),
+        _ => moment + shear,
+    };
 
     private static BeamExtreme Larger(BeamExtreme most, double share, BeamDiagram diagram, int index) =>
         share > most.Value ? new(share, diagram.Layout.At[index]) : most;

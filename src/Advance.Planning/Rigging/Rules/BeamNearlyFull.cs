@@ -13,7 +13,7 @@ internal sealed class BeamNearlyFull : Rule<BeamNearlyFull.Case>
 
     public override Severity Severity => Severity.Concern;
 
-    public override string Catches => "A beam of the roof, or the whole roof, carries nearly all that its venue allows.";
+    public override string Catches => "A beam of the roof, a bay of it, or the whole roof carries nearly all that its venue allows.";
 
     public override string Why => "What else hangs on it is known to nobody but the venue, and one more point on it may be too much.";
 
@@ -27,6 +27,9 @@ internal sealed class BeamNearlyFull : Rule<BeamNearlyFull.Case>
         .. from beam in plan.Rigging.Beams
            where beam.Moment.AtMost(beam.MomentAllowed) == Verdict.Holds && beam.Shear.AtMost(beam.ShearAllowed) != Verdict.Fails
            select new Case(NearOf(beam, UseOf(plan)), beam.Address, beam.At, beam.Moment.RestsOn.With(beam.MomentAllowed.RestsOn)),
+        .. from bay in plan.Rigging.Bays
+           where bay.All.AtMost(bay.Limit) == Verdict.Holds
+           select new Case(Near(bay.Bay.Name, "", bay.All, bay.Limit, UseOf(plan)), bay.Address, bay.Points[0].At, bay.All.RestsOn.With(bay.Limit.RestsOn)),
         .. plan.Brief.Venue.RoofLimit is { } limit && plan.Rigging.Roof is { } all && all.AtMost(Figure.From(limit)) == Verdict.Holds
             ? [new Case(Near("The whole roof", "", all, Figure.From(limit), UseOf(plan)), Address.Of("rigging") / "roof", plan.Rigging.Points[0].At, all.RestsOn)]
             : Array.Empty<Case>(),

@@ -13,7 +13,7 @@ internal sealed class Sags : Rule<Sags.Case>
 
     public override Severity Severity => Severity.Note;
 
-    public override string Catches => "A truss sags by more than a two hundredth of its span.";
+    public override string Catches => "A truss sags, or bows to the side, by more than a two hundredth of its span.";
 
     public override string Why => "It bears that, but what hangs in its middle hangs lower than its trim, a screen does not close, and a cloth drags.";
 
@@ -22,10 +22,16 @@ internal sealed class Sags : Rule<Sags.Case>
     public override Publication Source => Publication.CommonPractice;
 
     // Where its maker does not say how stiff it is, nobody asks for the sake of a sag.
-    protected override IEnumerable<Case> Cases(Plan plan) => plan.Rigging.Trusses.Where(truss => truss.Sag.Value is not null && truss.Span is not null).Select(truss => new Case(truss));
+    protected override IEnumerable<Case> Cases(Plan plan) =>
+        from truss in plan.Rigging.Trusses
+        from how in new[] { (Does: "sags", Of: truss.Sag), (Does: "bows", Of: truss.Sideways.Bowed) }
+        where how.Of.Value is not null && truss.Span is not null
+        select new Case(truss, how.Does, how.Of);
 
-    protected override Said Say(Case found) => new($"{found.Truss.Name} sags by {found.Truss.Sag.Value!.Value} over a span of {found.Truss.Span!.Value}.", "Allow for it in trims and clearances, or one more pick.", $"{found.Truss.Sag.Value!.Value}");
+    protected override Said Say(Case found) => found.Does == "sags"
+        ? new($"{found.Truss.Name} sags by {found.By.Value!.Value} over a span of {found.Truss.Span!.Value}.", "Allow for it in trims and clearances, or one more pick.", $"{found.By.Value!.Value}")
+        : new($"{found.Truss.Name} bows to the side by {found.By.Value!.Value} over a span of {found.Truss.Span!.Value}.", "Allow for it, one more pick, or less that pushes it.", $"{found.By.Value!.Value}");
 
-    internal sealed record Case(TrussPlan Truss)
-        : Judgement(Truss.Address / "sags", Truss.Placed.Truss.At, Truss.Sag.Value!.Value.Meters <= Truss.Span!.Value.Meters / Part ? Verdict.Holds : Verdict.Fails, Truss.Sag.RestsOn);
+    internal sealed record Case(TrussPlan Truss, string Does, Figure<UnitsNet.Length> By)
+        : Judgement(Truss.Address / Does, Truss.Placed.Truss.At, By.Value!.Value.Meters <= Truss.Span!.Value.Meters / Part ? Verdict.Holds : Verdict.Fails, By.RestsOn);
 }

@@ -1,5 +1,7 @@
 using Advance.Domain.Figures;
 using Advance.Domain.Findings;
+using Advance.Domain.Venues;
+using Advance.Domain.Wording;
 
 namespace Advance.Planning;
 
@@ -23,7 +25,7 @@ internal sealed class SidewaysAtPoint : Rule<SidewaysAtPoint.Case>
     // What nobody has told is one question, however many points there are.
     protected override IEnumerable<Case> Cases(Plan plan)
     {
-        var pulled = plan.Rigging.Points.Where(point => point.SidewaysMost.Value is { Kilograms: > 0.5 } || (point.SidewaysMost.Value is null && point.Pushed is not null)).ToList();
+        var pulled = plan.Rigging.Points.Where(point => IsPulled(point.SidewaysMost, point) || (point.Across is { } across && IsPulled(across, point))).ToList();
         var open = pulled.Where(point => point.SidewaysHolds == Verdict.CannotBeJudged).ToList();
         return [.. pulled.Except(open).Select(point => new Case(point, [])), .. open.Count == 0 ? [] : new[] { new Case(open[0], open) }];
     }
@@ -31,10 +33,19 @@ internal sealed class SidewaysAtPoint : Rule<SidewaysAtPoint.Case>
     protected override Said Say(Case found) => (found.Point.SidewaysMost.Value, found.Point.Point) switch
     {
         _ when found.Open.Count > 0 => SayOpen(found.Open),
-        ({ } most, { Sideways: { IsKnown: true } allowed }) => new($"{found.Point.Point.Name} is pulled sideways with {most}, and may be with {allowed.Value}.", "Longer legs, or ask the venue's engineer.", $"{most} of {allowed.Value}"),
-        ({ } most, { OffPlumb: { IsKnown: true } lean }) => new($"{found.Point.Point.Name} is pulled sideways with {most}, further off plumb than the {lean.Value} that it may be.", "Longer legs, or ask the venue's engineer.", $"{most} over {lean.Value}"),
-        var (most, _) => new($"{found.Point.Point.Name} is pulled sideways with {most!.Value}, and its venue only says what it bears straight down.", "Ask the venue's engineer what it bears sideways.", $"{most.Value}"),
+        _ when found.Point is { AcrossHolds: Verdict.Fails, Across.Value: { } across } => new(
+            $"{Named(found.Point)} is pulled with {across} across the line, {found.Point.Point.Bearing!.Value.Value} clockwise from upstage, that it may be pulled along.",
+            "Legs of a bridle along that line, or ask the venue's engineer.",
+            $"{across} across"),
+        ({ } most, { Sideways: { IsKnown: true } allowed }) => new($"{Named(found.Point)} is pulled sideways with {most}, and may be with {allowed.Value}.", "Longer legs, or ask the venue's engineer.", $"{most} of {allowed.Value}"),
+        ({ } most, { OffPlumb: { IsKnown: true } lean }) => new($"{Named(found.Point)} is pulled sideways with {most}, further off plumb than the {lean.Value} that it may be.", "Longer legs, or ask the venue's engineer.", $"{most} over {lean.Value}"),
+        var (most, _) => new($"{Named(found.Point)} is pulled sideways with {most!.Value}, and its venue only says what it bears straight down.", "Ask the venue's engineer what it bears sideways.", $"{most.Value}"),
     };
+
+    // More than rounding leaves.
+    private static bool IsPulled(Figure<UnitsNet.Mass> sideways, PointPlan point) => sideways.Value is { Kilograms: > 0.5 } || (sideways.Value is null && (point.Pushed is not null || point.Across is not null));
+
+    private static Words Named(PointPlan point) => point.Point.Made is { IsKnown: true } made ? Words.Of($"{point.Point.Name} ({made.Value.Words()})") : Words.Of($"{point.Point.Name}");
 
     private static Said SayOpen(IReadOnlyList<PointPlan> open) => open.Select(point => point.SidewaysMost.Value).Max() is { } most
         ? new($"Nobody has told what {Names(open)} may be pulled sideways; {most} pulls at one of them.", "Send the venue the point loads, and have its engineer answer.", $"unknown")

@@ -24,8 +24,10 @@ internal sealed class TrussOverload : Rule<TrussOverload.Case>
     protected override IEnumerable<Case> Cases(Plan plan) => plan.Rigging.Trusses.Where(truss => truss.Study is not null).Select(truss => new Case(truss));
 
     protected override Said Say(Case found) => found.Verdict == Verdict.CannotBeJudged
-        ? new($"{found.Truss.Name}: its maker's moment and shear are not known.", "Write moment and shear, or the maker's table of spans, to its kind in the stock.", $"unknown")
+        ? new($"{found.Truss.Name}: {Missing(found.Truss)} by its maker is not known.", "Write moment and shear, or the maker's table of spans, to its kind in the stock; of three chords the hogging moment, too.", $"unknown")
         : new($"{found.Truss.Name}: {found.Worst!}.", "One more pick, picks nearer to the loads, or less weight.", found.Worst!);
+
+    private static string Missing(TrussPlan truss) => truss.Sagging.Allowed.Value is null || truss.Shear.Allowed.Value is null ? "what it bears of moment and shear" : "what it bears hogging, over a pick,";
 
     internal sealed record Case(TrussPlan Truss) : Judgement(Truss.Address / "bends", Truss.Placed.Truss.At, Judge(Truss), Truss.RestsOn)
     {
@@ -33,7 +35,7 @@ internal sealed class TrussOverload : Rule<TrussOverload.Case>
         public Words? Worst => WorstOf(Truss);
 
         private static Verdict Judge(TrussPlan truss) => WorstOf(truss) is not null ? Verdict.Fails
-            : truss.Sagging.Allowed.Value is null || truss.Hogging.Allowed.Value is null || truss.Shear.Allowed.Value is null ? Verdict.CannotBeJudged : Verdict.Holds;
+            : truss.Sagging.Allowed.Value is null || truss.Shear.Allowed.Value is null || (truss.Hogging.Allowed.Value is null && truss.Hogging.Worst.Value is not { NewtonMeters: 0 }) ? Verdict.CannotBeJudged : Verdict.Holds;
 
         private static Words? WorstOf(TrussPlan truss) =>
             Over("sagging moment", truss.Sagging) ?? Over("hogging moment", truss.Hogging) ?? Over("shear", truss.Shear) ?? TogetherOf(truss) ?? SidewaysOf(truss) ?? NodeOf(truss) ?? PickOf(truss);

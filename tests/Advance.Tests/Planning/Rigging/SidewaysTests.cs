@@ -99,6 +99,38 @@ public sealed class SidewaysTests
     }
 
     [Fact]
+    public void A_truss_bows_sideways_as_stiff_as_its_maker_says()
+    {
+        var truss = Of(Hall, load: "{truss: T1, what: line, weight: 10 kg, along: 4.5 m, sideways: 40 kg}", limits: "sideways-stiffness: 500 kNm2").Rigging.Trusses[0];
+
+        // P L³ / 48 EI in the middle of 7 m.
+        Assert.Equal(Gravity * 40 * 343 / (48 * 500e3), truss.Sideways.Bowed.Value!.Value.Meters, 1e-9);
+        Assert.Null(Of(Hall, load: "{truss: T1, what: line, weight: 10 kg, along: 4.5 m, sideways: 40 kg}").Rigging.Trusses[0].Sideways.Bowed.Value);
+    }
+
+    [Theory]
+    [InlineData(90, 1, 0)]
+    [InlineData(270, 1, 0)]
+    [InlineData(0, 0, 1)]
+    [InlineData(120, 0.8660254037844386, 0.5)]
+    public void A_point_that_may_be_pulled_along_one_line_is_judged_along_and_across_it(int line, double along, double across)
+    {
+        var point = Of(Hall, at: (0.5, 8.5), said: $"sideways: 70 kg, bearing: {line} deg").Rigging.Points[0];
+
+        Assert.Equal(along * point.Sideways.Value!.Value.Kilograms, point.SidewaysMost.Value!.Value.Kilograms, 1e-9);
+        Assert.Equal(across * point.Sideways.Value!.Value.Kilograms, point.Across!.Value!.Value.Kilograms, 1e-9);
+        Assert.Equal(point.AtRest.Value!.Value.Kilograms * Math.Tan(3 * Math.PI / 180), point.AcrossLimit.Value!.Value.Kilograms, 1e-9);
+    }
+
+    [Fact]
+    public void A_pick_by_the_lower_chords_leans_from_lower_down()
+    {
+        var pick = Of(Hall, at: (0.5, 8.5), holds: ", holds: lower").Rigging.Picks[0];
+
+        Assert.Equal(4, pick.Lean!.Up.Value!.Value.Meters, 1e-9);
+    }
+
+    [Fact]
     public void Without_a_gust_nobody_knows_what_pushes()
     {
         var plan = Of(Hall + "\nhall: {open-air: yes}");
@@ -107,7 +139,7 @@ public sealed class SidewaysTests
         Assert.Null(plan.Rigging.Trusses[0].Sideways.Together.Value);
     }
 
-    private static Plan Of(string venue, (double First, double Second)? at = null, string? load = null, string limits = "width: 0.24 m", string said = "stiffness: 900 kN/m")
+    private static Plan Of(string venue, (double First, double Second)? at = null, string? load = null, string limits = "width: 0.24 m", string said = "stiffness: 900 kN/m", string holds = "")
     {
         var (first, second) = at ?? (1, 8);
         var gig = FormattableString.Invariant($$"""
@@ -124,7 +156,7 @@ public sealed class SidewaysTests
                   place: SL 0 m US 2 m
                   trim: 4 m above floor
                   picks:
-                    - {along: {{first}} m, hoist: hoist, point: P1}
+                    - {along: {{first}} m, hoist: hoist, point: P1{{holds}}}
                     - {along: {{second}} m, hoist: hoist, point: P2}
               loads: [{{load}}]
             """);
