@@ -109,23 +109,22 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
         var unrated = placed.Gear.Where(piece => piece.Kind?.Lifting is null).ToList();
         var gear = unrated.Count > 0 ? $"{GearWords.Of(unrated, null)}, of which no rating is known" : "";
         var drop = placed.Drop.Count > 0 ? $"above the hoist: {GearWords.Of(placed.Drop, placed.DropMade)}" : "";
-        var hoist = placed.Hoist?.Kind?.Hoist;
-        var speed = hoist?.Speed is { IsKnown: true } fast ? string.Create(CultureInfo.InvariantCulture, $"{(rigging.IsMetric ? fast.Value.MetersPerMinutes : fast.Value.FeetPerMinute):0.#} {(rigging.IsMetric ? "m" : "ft")}/min") : "";
-        var limiter = hoist?.Limiter is { IsKnown: true } slips ? $"limiter {speech.Say(slips.Value)}" : "";
         var (rest, moving) = (CaseOf(pick.AtRestCase), CaseOf(pick.MovingCase));
         var cases = rest.Length == 0 ? "" : rest == moving ? $"most: {rest}" : $"most at rest: {rest}; moving: {moving}";
-        var chain = hoist?.ChainLength is { } run ? run.Is(out var length) ? $"chain {speech.Say(length)}" : "chain not known" : "";
-        var brakes = hoist?.Brakes is { IsKnown: true } many ? many.Value > 1 ? "two brakes" : "one brake" : "";
-        var with = string.Join(", ", (placed.Hoist?.Kind?.With ?? []).Select(companion => companion.Item));
-        return string.Join(" · ", new[] { cases, SlungOf(placed.Pick), gear, drop, speed, chain, with.Length > 0 ? $"with {with}" : "", limiter, brakes, ControlOf(pick) }.Where(part => part.Length > 0));
+        return string.Join(" · ", new[] { cases, SlungApart(pick), gear, drop, ControlOf(pick) }.Where(part => part.Length > 0));
     }
+
+    /// <summary>How all picks of a truss are slung; empty where they are not alike, and where nobody says.</summary>
+    public static string SlungAlike(TrussPlan truss) => truss.Picks.Select(pick => SlungOf(pick.Placed.Pick)).Distinct(StringComparer.Ordinal).ToList() is [var alike] ? alike : "";
+
+    // What is alike for all stands over the table.
+    private string SlungApart(PickPlan pick) => hung.Trusses.FirstOrDefault(truss => truss.Picks.Contains(pick)) is { } truss && SlungAlike(truss).Length == 0 && SlungOf(pick.Placed.Pick) is { Length: > 0 } own ? $"slings {own}" : "";
 
     private static string SlungOf(Domain.Gigs.Pick pick)
     {
         var chords = pick.Holds is { IsKnown: true } held ? $"on {held.Value.Words()}" : "";
         var wrap = pick.Wrap is { IsKnown: true } around ? $"{(around.Value == Domain.Gigs.SlingWrap.Double ? "double" : "single")} wrap" : "";
-        var both = string.Join(", ", new[] { chords, wrap }.Where(part => part.Length > 0));
-        return both.Length > 0 ? $"slings {both}" : "";
+        return string.Join(", ", new[] { chords, wrap }.Where(part => part.Length > 0));
     }
 
     // Which group, and which of it this is, as they are plugged in.

@@ -11,11 +11,17 @@ public sealed record HoistTableView(IReadOnlyList<HoistTableView.Truss> Trusses,
     /// <summary>The picks of all hangs.</summary>
     public IReadOnlyList<Pick> Hangs { get; init; } = [];
 
+    /// <summary>The kinds of hoists that are used.</summary>
+    public IReadOnlyList<HoistKind> Kinds { get; init; } = [];
+
     /// <summary>Whether a weight is not weighed.</summary>
     public required bool HasUnweighed { get; init; }
 
     /// <summary>Whether something is outside what these sums are for.</summary>
     public required bool NeedsEngineer { get; init; }
+
+    /// <summary>What is the same for every hoist of a kind.</summary>
+    public sealed record HoistKind(Cell Name, Cell Count, Cell Lifts, Cell Holds, Cell Moves, Cell Chain, Cell Speed, Cell Limiter, Cell Brakes, Cell With);
 
     /// <summary>One truss.</summary>
     /// <param name="Name">On paper.</param>

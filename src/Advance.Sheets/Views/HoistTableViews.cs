@@ -41,6 +41,7 @@ internal sealed class HoistTableViews
             Cells.Head(hangs.Aggregate(trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn)), (sum, hang) => sum.With(hang.RestsOn))))
         {
             Hangs = [.. hangs.SelectMany(hang => hang.Picks.Select(pick => makes.rows.Of(hang, pick)))],
+            Kinds = [.. new HoistKindRows(plan.Rigging, makes.cells, makes.speech).Rows],
             HasUnweighed = trusses.SelectMany(truss => truss.Loads).Concat(hangs.SelectMany(hang => hang.Loads)).Any(load => load.How is not Known.Weighed),
             NeedsEngineer = trusses.Any(truss => truss.Study is null || truss.Placed.Truss.Shape.Length > 0) || hangs.Any(hang => hang.State is null),
         };
@@ -92,6 +93,11 @@ internal sealed class HoistTableViews
         yield return new PairView("Dynamic factor", Cell.Of(Numbers.Plain(plan.Brief.Company.Policies.Rigging.DynamicFactor, 2)));
         yield return new PairView("Secondary", written.Secondary is { } held ? cells.Of(held) : Cell.Of("not said"));
         yield return new PairView("Control", Cell.Of(Groups(truss)));
+        if (HoistRows.SlungAlike(truss) is { Length: > 0 } slung)
+        {
+            yield return new PairView("Slings", Cell.Of(slung));
+        }
+
         yield return new PairView("Group stop", written.HasGroupStop is { } stop ? cells.Of(stop) : Cell.Of("not said"));
     }
 
