@@ -92,7 +92,7 @@ public sealed class Speech
 
     private static string FeetAndInches(Length length)
     {
-        var halves = (long)Math.Round(length.Inches * 2, MidpointRounding.AwayFromZero);
+        var halves = (long)Numbers.Rounded(length.Inches * 2, 0);
         var (feet, rest) = Math.DivRem(Math.Abs(halves), 24);
         var sign = halves < 0 ? "-" : "";
         var inches = rest % 2 == 0 ? $"{rest / 2}" : $"{rest / 2}.5";

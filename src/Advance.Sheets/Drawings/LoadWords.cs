@@ -1,4 +1,3 @@
-using System.Globalization;
 using Advance.Domain.Figures;
 using Advance.Domain.Wording;
 using UnitsNet;
@@ -12,7 +11,7 @@ internal static class LoadWords
     public static string Of(Figure<Mass> figure, Speech speech)
     {
         var isMetric = speech.Units == Domain.Wording.UnitSystem.Metric;
-        var amount = figure.Value is { } mass ? (isMetric ? mass.Kilograms : mass.Pounds).ToString("0", CultureInfo.InvariantCulture) : "?";
+        var amount = figure.Value is { } mass ? Numbers.Plain(isMetric ? mass.Kilograms : mass.Pounds, 0) : "?";
         return $"{amount} {(isMetric ? "kg" : "lb")}{(figure.RestsOn.Any ? " TBC" : "")}";
     }
 

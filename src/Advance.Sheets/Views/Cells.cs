@@ -89,8 +89,8 @@ internal sealed class Cells(Plan plan)
     /// <summary>An amount in the unit of its column, with a digit more where it would look like nothing.</summary>
     public static Cell Amount(double amount, int decimals)
     {
-        var digits = amount > 0 && Math.Round(amount, decimals, MidpointRounding.AwayFromZero) == 0 ? decimals + 1 : decimals;
-        return Cell.Number(amount, amount.ToString($"F{digits}", System.Globalization.CultureInfo.InvariantCulture));
+        var digits = amount > 0 && Numbers.Rounded(amount, decimals) == 0 ? decimals + 1 : decimals;
+        return Cell.Number(amount, Numbers.Rounded(amount, digits).ToString($"F{digits}", System.Globalization.CultureInfo.InvariantCulture));
     }
 
     /// <summary>Where something stands: <c>SL 8 US 4.4</c>. The unit stands in the head, so that a line stays a line.</summary>

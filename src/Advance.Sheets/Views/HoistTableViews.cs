@@ -141,8 +141,8 @@ internal sealed class HoistTableViews
 
     private Cell Uneven(TrussPlan truss)
     {
-        var rest = truss.Study is { } study ? $"{rigging.Small(study.AtRest.States.Max(state => state.Case.Offsets.Max(Math.Abs))).Text} {rigging.SmallUnit} at rest, " : "";
-        var moving = truss.UnevenMoving.Value is { } length ? $"{rigging.Small(length.Meters).Text} {rigging.SmallUnit} moving" : "";
+        var rest = truss.Study is { } study ? $"{rigging.Off(study.AtRest.States.Max(state => state.Case.Offsets.Max(Math.Abs))).Text} {rigging.SmallUnit} at rest, " : "";
+        var moving = truss.UnevenMoving.Value is { } length ? $"{rigging.Off(length.Meters).Text} {rigging.SmallUnit} moving" : "";
         return Cell.Of(rest + moving);
     }
 
@@ -154,7 +154,7 @@ internal sealed class HoistTableViews
         yield return new("Both together", Cell.Blank, Cell.Blank, RiggingCells.Share(truss.Together.Value, truss.Together.RestsOn), truss.Together.Value is null ? "" : "moment and shear in one place");
         if (truss.Sag.Value is { } sag)
         {
-            yield return new($"Sags, {rigging.SmallUnit}", rigging.Small(sag.Meters) with { Tbc = truss.Sag.RestsOn.Any ? "" : null }, truss.Span is { } span ? rigging.Small(span.Meters / 200) : Cell.Blank, Cell.Blank, "level; L/200 is where it is worth a note");
+            yield return new($"Sags, {rigging.SmallUnit}", rigging.Off(sag.Meters) with { Tbc = truss.Sag.RestsOn.Any ? "" : null }, truss.Span is { } span ? rigging.Small(span.Meters / 200) : Cell.Blank, Cell.Blank, "level; L/200 is where it is worth a note");
         }
 
         foreach (var force in Sideways(truss.Sideways))

@@ -95,8 +95,8 @@ internal sealed class PointLoadsViews
 
         yield return new PairView("Axes", Cell.Of($"x to stage left of {(isMoved ? "that, minus to stage right; y upstage of it" : "the centre line, minus to stage right; y upstage of the downstage edge")}; heights above the floor. Stage left is the left of somebody on stage who faces the audience. Bearing clockwise from upstage, 90° to stage left."));
         var moving = plan.Rigging.Trusses.Select(truss => truss.UnevenMoving.Value).Concat(plan.Rigging.Hangs.Select(hang => hang.UnevenMoving?.Value)).Max();
-        var uneven = moving is { } most ? $", and by up to {rigging.Small(most.Meters).Text} {rigging.SmallUnit} while it moves" : "";
-        yield return new PairView("Cases", Cell.Of($"all hoists level, and each pattern of high and low by up to {rigging.Small(AtRest()).Text} {rigging.SmallUnit} at rest{uneven}; the worst counts. Moving: with a dynamic factor of {Numbers.Plain(policies.DynamicFactor, 2)}."));
+        var uneven = moving is { } most ? $", and by up to {rigging.Off(most.Meters).Text} {rigging.SmallUnit} while it moves" : "";
+        yield return new PairView("Cases", Cell.Of($"all hoists level, and each pattern of high and low by up to {rigging.Off(AtRest()).Text} {rigging.SmallUnit} at rest{uneven}; the worst counts. Moving: with a dynamic factor of {Numbers.Plain(policies.DynamicFactor, 2)}."));
         yield return new PairView("Weights", Cell.Of(Weights()));
     }
 

@@ -87,6 +87,13 @@ internal sealed class RiggingCells(Plan plan, Cells cells)
         return Cell.Number(amount, Numbers.Plain(amount, 1));
     }
 
+    /// <summary>How far a hook is reckoned off, or a truss sags, as the cases say it, with its unit left to the head.</summary>
+    public Cell Off(double metres)
+    {
+        var amount = IsMetric ? metres * 1000 : UnitsNet.Length.FromMeters(metres).Inches;
+        return Cell.Number(amount, Numbers.Plain(amount, 1));
+    }
+
     /// <summary>A verdict on paper.</summary>
     public static Paper.Tree.Verdict Of(Verdict verdict) => verdict switch
     {
@@ -109,7 +116,8 @@ internal sealed class RiggingCells(Plan plan, Cells cells)
 
     private static Cell Percent(double share)
     {
-        var percent = share > 1 ? Math.Ceiling((share * 100) - 1e-7) : Math.Round(share * 100, MidpointRounding.AwayFromZero);
+        // What is over is never told as 100.
+        var percent = Math.Max(share > 1 + 1e-9 ? 101 : 0, Numbers.Rounded(share * 100, 0));
         return Cell.Number(percent, percent.ToString("0", CultureInfo.InvariantCulture));
     }
 }

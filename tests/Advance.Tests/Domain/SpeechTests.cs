@@ -52,6 +52,8 @@ public sealed class SpeechTests
     [InlineData(-0.04, 1, "0")]
     [InlineData(2.50, 2, "2.5")]
     [InlineData(1234567.0, 2, "1234567")]
+    [InlineData(626.49999999999989, 0, "627")]
+    [InlineData(626.4999, 0, "626")]
     public void Numbers_have_no_needless_noughts_and_no_minus_nought(double value, int decimals, string expected) =>
         Assert.Equal(expected, Numbers.Plain(value, decimals));
 }
