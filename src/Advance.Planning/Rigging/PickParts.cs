@@ -13,6 +13,9 @@ namespace Advance.Planning;
 /// <summary>What holds a truss or a hang at its picks: how stiff, how heavy, how much it bears.</summary>
 internal sealed class PickParts(Brief brief, string name, IReadOnlyList<PlacedPick> picks, Given<PeopleBelow>? below, IReadOnlyList<PlacedBridle> bridles)
 {
+    // Places are sums; what they miss each other by less than, in metres, is no distance.
+    private const double Hair = 1e-6;
+
     private static readonly Figure<Mass> Unknown = new(null, Doubts.None, Reason.Derived.It);
 
     private RiggingPolicies Policies => brief.Company.Policies.Rigging;
@@ -132,7 +135,8 @@ internal sealed class PickParts(Brief brief, string name, IReadOnlyList<PlacedPi
 
         var where = doubts.With(bridle?.RestsOn ?? Doubts.Of(PointOf(pick)?.Place.Doubt).With(Doubts.Of(PointOf(pick)?.Height.Doubt)));
         var (x, y) = (at.X - above.X, at.Y - above.Y);
-        var aside = Math.Sqrt((x * x) + (y * y));
+        var apart = Math.Sqrt((x * x) + (y * y));
+        var aside = apart < Hair ? 0 : apart;
         var off = new Figure<Length>(Length.FromMeters(aside), where, Reason.Derived.It);
         var up = Sum.Of($"{pick.Name}, up to what holds it", "h = H − z", Publication.Arithmetic).Put("H", new Figure<Length>(Length.FromMeters(above.Z), where, Reason.Derived.It)).Put("z", height).Gives((steel, low) => steel - low);
         return new PickLean(

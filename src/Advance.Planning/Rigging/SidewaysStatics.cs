@@ -52,13 +52,13 @@ internal sealed class SidewaysStatics(PlacedTruss truss, LiftStudy? study, IRead
         }
 
         var (hung, at) = (study!.Hung, Place());
-        var left = pushes.Select(push => push.LeftOf(at)).ToList();
+        var left = pushes.Select(push => (Push: push, Left: push.LeftOf(at))).Where(one => one.Left.Share > 0).ToList();
         var held = holding.Where(index => hung.Hoists[index].At < at).ToList();
         return Sum.Of($"{truss.Name}, bent sideways, at {Length.FromMeters(at)}", "M = 9.80665 · |Σ Hᵢ · aᵢ − Σ Fⱼ · bⱼ|", Statics.Equilibrium)
             .PutAll("Hᵢ", held.Select(index => picks[index].Pushed!))
             .PutAll("aᵢ", held.Select(index => Metres(at - hung.Hoists[index].At)))
-            .PutAll("Fⱼ", pushes.Zip(left, (push, part) => push.Weight with { Value = push.Weight.Value!.Value * part.Share }))
-            .PutAll("bⱼ", left.Select(part => Metres(part.Lever)))
+            .PutAll("Fⱼ", left.Select(one => one.Push.Weight with { Value = one.Push.Weight.Value!.Value * one.Left.Share }))
+            .PutAll("bⱼ", left.Select(one => Metres(one.Left.Lever)))
             .Gives((holds, arms, forces, levers) => Torque.FromNewtonMeters(TrussStatics.Gravity * Math.Abs(Turned(holds, arms) - Turned(forces, levers))));
     }
 

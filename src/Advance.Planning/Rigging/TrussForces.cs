@@ -10,6 +10,12 @@ namespace Advance.Planning;
 /// <summary>How a truss bends in the worst of its cases while it moves, worked out from what pulls left of the place: statics alone.</summary>
 internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> loads, LiftStudy? study, TrussCapacity capacity, double dynamic, Doubts where)
 {
+    // So near to a place that no spread load weighs anything between, in metres.
+    private const double Hair = 1e-9;
+
+    // A chain that pulls less than this, in newtons, is slack.
+    private const double Slack = 1e-6;
+
     /// <summary>Sagging.</summary>
     public TrussForce<Torque> Sagging => Moment("sagging", study?.Moving.Sagging, 1, capacity.Sagging);
 
@@ -25,7 +31,7 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
             var name = $"{truss.Name}, shear, moving";
             var worst = Sum.Of(name, "V = φ · v", Statics.Equilibrium)
                 .Put("φ", Figure.Policy("dynamic-factor", dynamic))
-                .Put("v", new Figure<Force>(most is null ? null : Force.FromNewtons(Math.Abs(most.Value)), Doubts, Reason.Derived.It))
+                .Put("v", most is null ? new Figure<Force>(null, Doubts, Reason.Derived.It) : AtRest(name, most))
                 .Gives((factor, force) => factor * force);
             return new TrussForce<Force>(worst, capacity.Shear, Where(most));
         }
@@ -76,17 +82,39 @@ internal sealed class TrussForces(PlacedTruss truss, IReadOnlyList<CarriedLoad> 
 
     private Figure<Torque> AtRest(string name, LiftExtreme most, int sign)
     {
-        var state = study!.Moving.States.First(one => one.Case == most.Case && one.Diagram is not null);
-        var pulls = truss.Picks.Select((pick, index) => (At: pick.Pick.Along.Value.Meters, Pull: state.Levels[index])).Where(one => one.At < most.At).ToList();
-        var weights = loads.Select(load => (Load: load, Left: load.LeftOf(most.At))).Where(one => one.Left.Share > 0).ToList();
+        var (pulls, weights) = (PullsLeftOf(most, most.At), WeightsLeftOf(most.At));
         var formula = sign > 0 ? "m = 9.80665 · (Σ Rᵢ · aᵢ − Σ Wⱼ · bⱼ)" : "m = 9.80665 · (Σ Wⱼ · bⱼ − Σ Rᵢ · aᵢ)";
         return Sum.Of($"{name}, {Where(most)}, at rest", formula, Statics.Equilibrium)
-            .PutAll("Rᵢ", pulls.Select(one => new Figure<Mass>(Mass.FromKilograms(one.Pull / TrussStatics.Gravity), Doubts, Reason.Derived.It)))
+            .PutAll("Rᵢ", pulls.Select(one => one.Pull))
             .PutAll("aᵢ", pulls.Select(one => LengthOf(most.At - one.At)))
-            .PutAll("Wⱼ", weights.Select(one => one.Load.Weight.Value is { } mass ? new Figure<Mass>(mass * one.Left.Share, one.Load.Weight.RestsOn, Reason.Derived.It) : one.Load.Weight))
-            .PutAll("bⱼ", weights.Select(one => LengthOf(one.Left.Lever)))
+            .PutAll("Wⱼ", weights.Select(one => one.Weight))
+            .PutAll("bⱼ", weights.Select(one => LengthOf(one.Lever)))
             .Gives((pull, arm, weight, lever) => Torque.FromNewtonMeters(sign * TrussStatics.Gravity * (Moments(pull, arm) - Moments(weight, lever))));
     }
+
+    // It jumps where a pick or a load is, so it is asked for on both sides of the place.
+    private Figure<Force> AtRest(string name, LiftExtreme most) =>
+        new[] { most.At - Hair, most.At + Hair }.Select(place => ShearAt(name, most, place)).MaxBy(force => force.Value?.Newtons)!;
+
+    private Figure<Force> ShearAt(string name, LiftExtreme most, double place) =>
+        Sum.Of($"{name}, {Where(most)}, at rest", "v = 9.80665 · |Σ Rᵢ − Σ Wⱼ|", Statics.Equilibrium)
+            .PutAll("Rᵢ", PullsLeftOf(most, place).Select(one => one.Pull))
+            .PutAll("Wⱼ", WeightsLeftOf(place).Select(one => one.Weight))
+            .Gives((pulls, weights) => Force.FromNewtons(TrussStatics.Gravity * Math.Abs(pulls.Values.Sum(mass => mass.Kilograms) - weights.Values.Sum(mass => mass.Kilograms))));
+
+    private List<(double At, Figure<Mass> Pull)> PullsLeftOf(LiftExtreme most, double place)
+    {
+        var state = study!.Moving.States.First(one => one.Case == most.Case && one.Diagram is not null);
+        return [.. truss.Picks.Select((pick, index) => (At: pick.Pick.Along.Value.Meters, Pull: new Figure<Mass>(Mass.FromKilograms(state.Levels[index] < Slack ? 0 : state.Levels[index] / TrussStatics.Gravity), Doubts, Reason.Derived.It))).Where(one => one.At < place)];
+    }
+
+    private List<(Figure<Mass> Weight, double Lever)> WeightsLeftOf(double place) =>
+    [
+        .. from load in loads
+           let left = load.LeftOf(place)
+           where left.Share > 0
+           select (load.Weight.Value is { } mass ? new Figure<Mass>(mass * left.Share, load.Weight.RestsOn, Reason.Derived.It) : load.Weight, left.Lever),
+    ];
 
     private static double Moments(Terms<Mass> masses, Terms<Length> arms) => masses.Values.Zip(arms.Values, (mass, arm) => mass.Kilograms * arm.Meters).Sum();
 
