@@ -111,11 +111,14 @@ public sealed partial class SheetRowsTests
     {
         var groups = WorkingsViews.Of(Samples.Plan(gig))!.Groups;
         Assert.NotEmpty(groups);
-        var unexplained = groups.SelectMany(group => group.Lines.SelectMany(line => line.Inputs).Select(input => input.Text.Split(" = ")[0]).Distinct()
+        var unexplained = groups.SelectMany(group => group.Lines.SelectMany(line => line.Inputs).Concat(group.InEach).SelectMany(SymbolsIn).Distinct()
             .Where(symbol => !Regex.IsMatch(group.Symbols.Text, $@"(^|[ ;,]){Regex.Escape(symbol)} ", RegexOptions.None, TimeSpan.FromSeconds(1)))
             .Select(symbol => $"{symbol} in {group.Formula.Text}"));
         Assert.Empty(unexplained);
     }
+
+    // "M = 12 N·m (q = 3 Pa; S = 4 m³)": M, q and S.
+    private static IEnumerable<string> SymbolsIn(WorkingsView.Put put) => Symbol().Matches($"{put.Said.Text} {put.Behind.Text}").Select(found => found.Groups["symbol"].Value);
 
     // "PD1-3" on the card is outlet 3 of PD1.
     private static string Outlet(string card) => card.LastIndexOf('-') is var dash ? $"{card[..dash]} outlet {card[(dash + 1)..]}" : card;
@@ -143,6 +146,9 @@ public sealed partial class SheetRowsTests
         : Number(match.Groups["metres"]);
 
     private static double Number(Group group) => double.Parse(group.Value, System.Globalization.CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"(?<symbol>[^ (;\u00A0]+)\u00A0=", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Symbol();
 
     // "DRIVE-1, 2 m", also behind "SB1 out 15 · "; in whole feet "DRIVE-1, 10'".
     [GeneratedRegex(@"(^|· )(?<label>[^·,]+), ((?<metres>[0-9.]+)[\u00A0 ]m\b|(?<feet>[0-9]+)')", RegexOptions.ExplicitCapture, 1000)]

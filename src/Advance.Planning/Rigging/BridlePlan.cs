@@ -30,9 +30,9 @@ public sealed record BridlePlan(PlacedBridle Placed, Figure<Mass> AtRest, Figure
         .. Legs.Count == 0 ? [] : new[] { Stated.Of(Address / "angle", $"{Name}, widest angle between two legs", Widest) },
         .. Legs.SelectMany(leg => new[]
         {
-            Stated.Of(Address / leg.Point / "pull", $"{Name}, leg to {leg.Point}, pull, moving", leg.Pull),
-            Stated.Of(Address / leg.Point / "down", $"{Name}, leg to {leg.Point}, straight down, at rest", leg.Down),
-            Stated.Of(Address / leg.Point / "sideways", $"{Name}, leg to {leg.Point}, sideways, at rest", leg.Sideways),
+            Stated.Of(Address / leg.Point / "pull", $"{Name} leg to {leg.Point}, pull along the leg, moving", leg.Pull),
+            Stated.Of(Address / leg.Point / "down", $"{Name} leg to {leg.Point}, straight down, at rest", leg.Down),
+            Stated.Of(Address / leg.Point / "sideways", $"{Name} leg to {leg.Point}, sideways, at rest", leg.Sideways),
         }),
         .. Legs.SelectMany(leg => leg.Parts).Select(part => Stated.Of(part.Part.Address / "may", $"{part.Part.Name}, may carry", part.May)),
     ];

@@ -91,7 +91,7 @@ public sealed record HangPlan(PlacedHang Placed, StackPlan Stack, IReadOnlyList<
         Stated.Of(Address / "drop", $"{Name}, lowest edge below its hole", Drop),
         Stated.Of(Address / "bottom", $"{Name}, lowest edge above the floor", Bottom),
         Stated.Of(Address / "pick-height", $"{Name}, its hole above the floor", PickHeight),
-        .. Holes.Select(hole => Stated.Of(Address / "hole" / hole.Hole.Name, $"{Name}, tilt on hole {hole.Hole.Name} alone", hole.Tilt)),
+        .. Holes.Select(hole => Stated.Of(Address / "hole" / hole.Hole.Name, $"{Name} hole {hole.Hole.Name}, tilt on that hole alone", hole.Tilt)),
         .. Boxes.SelectMany(box => new[]
         {
             Stated.Of(Address / "box" / box.Box.Position / "tilt", $"{box.Box.Piece.Name}, looks down", box.Tilt),
