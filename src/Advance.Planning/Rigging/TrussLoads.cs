@@ -26,7 +26,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
     {
         var weight = StackFigures.Weight(truss.Sections, brief.Company.Policies.WeightMargin, $"{truss.Name}, its own weight");
         var length = Doubts.Of(truss.Truss.Length.Doubt);
-        yield return new CarriedLoad($"{truss.Sections.Count} x {truss.Truss.Item.Or("TBC")}", weight with { RestsOn = weight.RestsOn.With(length) }, HowOf(truss.Kind), truss.Start, truss.End, 0) { Where = length };
+        yield return new CarriedLoad($"{truss.Sections.Count} × {truss.Truss.Item.Or("TBC")}", weight with { RestsOn = weight.RestsOn.With(length) }, HowOf(truss.Kind), truss.Start, truss.End, 0) { Where = length };
     }
 
     /// <summary>One fixture with what comes with it.</summary>
@@ -73,7 +73,7 @@ internal sealed class TrussLoads(Brief brief, LightingPlan lighting, LeadsUp lea
             .Gives((count, each) => each * count);
         var isWhole = load.Along is null;
         return new CarriedLoad(
-            load.Count == 1 ? load.What : FormattableString.Invariant($"{load.Count} x {load.What}"),
+            load.Count == 1 ? load.What : FormattableString.Invariant($"{load.Count} × {load.What}"),
             weight,
             given is null ? null : how,
             isWhole ? truss.Start : Metres(load.Along),

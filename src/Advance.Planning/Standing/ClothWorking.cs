@@ -34,7 +34,7 @@ internal sealed class ClothWorking(Brief brief, StandingSite site)
         var stays = gust.AtMost(limit) == Verdict.Holds ? gust : limit;
         var pressure = GustPressure.Of(stays);
         var push = Sum.Of($"{load.What}, wind on it", "F = q · f", RigidBodies.Balance).Put("q", pressure).Put("f", seen).Gives(WindPressure.On);
-        var what = load.Count == 1 ? load.What : FormattableString.Invariant($"{load.Count} x {load.What}");
+        var what = load.Count == 1 ? load.What : FormattableString.Invariant($"{load.Count} × {load.What}");
         return new ClothPlan(
             Address.Of("site") / "cloth" / load.Truss / load.What,
             what,

@@ -53,7 +53,7 @@ internal sealed class PartWorking(StandingPolicies policies, Stock stock)
     {
         var each = row.Weight ?? stock.Find(row.Item)?.Weight;
         var all = Sum.Of("ballast", "w = n · m", Publication.Arithmetic).Put("n", Figure.Count(row.Count)).Put("m", Holds(row.Item, each)).Gives((count, mass) => count * mass);
-        return new StandingPart($"{row.Count} x {row.Item}", all, Offset(row.Across, false), Offset(row.Back, false), row.Height is { } high ? Figure.From(high) : Nothing) { How = each?.How };
+        return new StandingPart($"{row.Count} × {row.Item}", all, Offset(row.Across, false), Offset(row.Back, false), row.Height is { } high ? Figure.From(high) : Nothing) { How = each?.How };
     }
 
     private Figure<Mass> Holds(string item, Given<Mass>? weight)

@@ -149,10 +149,10 @@ internal sealed class StandingBuilder(StandingSite site, Gig gig, Policies polic
         var parts = PartsFrom(stack, upper, working).ToList();
         var own = StackFigures.Together("height of the boxes", stack.Boxes.Skip(upper).Select(box => box.Height));
         var made = body.Of(address / "above" / upper, $"{stack.Name} above box {upper}", @base, parts, (own, stack.Top));
-        var strap = stack.Stack.Strap is { } strapped ? $"strapped, {strapped.Count} x {strapped.Item}" : "";
+        var strap = stack.Stack.Strap is { } strapped ? $"strapped, {strapped.Count} × {strapped.Item}" : "";
         return made with
         {
-            Joint = above.Joint is { } joint ? $"{joint.Pieces} x {joint.Kind.Id}" : strap,
+            Joint = above.Joint is { } joint ? $"{joint.Pieces} × {joint.Kind.Id}" : strap,
             JointStrength = above.Joint?.Kind.Standing?.JointStrength is { } strength ? Figure.From(strength) : null,
         };
     }

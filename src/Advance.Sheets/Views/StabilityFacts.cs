@@ -94,7 +94,7 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
     // Joints alike, one above the other, are told together: above box 1, 2.
     private IEnumerable<PairView> Joints(StandingItem item)
     {
-        var told = item.Interfaces.Select(body => new PairView(body.Name[(item.Name.Length + 1)..], body.IsLoose ? new Cell("stands loose") { Strong = true } : Cell.Of(Joint(body)))).ToList();
+        var told = item.Interfaces.Select(body => new PairView(DaySheetViews.Capital(body.Name[(item.Name.Length + 1)..]), body.IsLoose ? new Cell("stands loose") { Strong = true } : Cell.Of(Joint(body)))).ToList();
         for (var first = 0; first < told.Count;)
         {
             var alike = told.Skip(first).TakeWhile(next => next.Value == told[first].Value).ToList();
@@ -140,7 +140,7 @@ internal sealed class StabilityFacts(Plan plan, Cells cells)
     {
         var places = new[] { Offset("across", row.Across), Offset("back", row.Back), Offset("up", row.Height) }.Where(text => text.Length > 0).ToList();
         var where = places.Count > 0 ? string.Join(", ", places) : "in the middle";
-        return $"{row.Count} x {row.Item}, {(row.IsFixed ? "fixed" : "loose: counts for nothing")}, {where}";
+        return $"{row.Count} × {row.Item}, {(row.IsFixed ? "fixed" : "loose: counts for nothing")}, {where}";
     }
 
     private string Offset(string word, Given<Length>? given) => given is { } offset ? $"{cells.Of(offset).Text} {word}" : "";

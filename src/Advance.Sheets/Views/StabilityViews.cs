@@ -136,7 +136,7 @@ internal sealed class StabilityViews
         .GroupBy(part => (part.Name, part.How, Holds: part.Holds.Value, Front: part.Faces?.Front.Value, Side: part.Faces?.Side.Value, Coefficient: part.Faces?.Coefficient.Value, part.Faces?.Source))
         .Select(alike => (Part: alike.First(), Count: alike.Count(), Heights: alike.Select(part => part.Up).DistinctBy(up => up.Value).ToList()))
         .Select(found => new StabilityView.Part(
-            Cell.Of(found.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $"{found.Count} x {found.Part.Name}, each") : found.Part.Name),
+            Cell.Of(found.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $"{found.Count} × {found.Part.Name}, each") : found.Part.Name),
             cells.Mass(found.Part.Holds),
             RiggingCells.How(found.Part.How),
             Heights(found.Heights),
