@@ -13,15 +13,18 @@ internal sealed class AimedModel
 
     private readonly List<LinearExpr> aims = [];
     private readonly double effort;
-    private readonly int linearisation;
+    private readonly string manner;
 
     /// <summary>An empty model.</summary>
     /// <param name="effort">At most so much work on each aim, in deterministic seconds of the solver.</param>
-    /// <param name="isAssignment">Whether it is mostly choices of one among many that exclude each other: then all of them are relaxed to a linear program.</param>
+    /// <param name="isAssignment">
+    /// Whether it is mostly choices of one among many that exclude each other: then all of them are relaxed to a linear program, and nothing is tried
+    /// out or looked through for mirror images before the search, which the program leaves so little to do that either takes longer.
+    /// </param>
     public AimedModel(double effort = UsualEffort, bool isAssignment = false)
     {
         this.effort = effort;
-        linearisation = isAssignment ? 2 : 1;
+        manner = isAssignment ? "linearization_level:2,cp_model_probing_level:0,symmetry_level:0" : "linearization_level:1";
     }
 
     /// <summary>Where variables and constraints are put.</summary>
@@ -38,7 +41,7 @@ internal sealed class AimedModel
         foreach (var aim in aims.DefaultIfEmpty(LinearExpr.Constant(0)))
         {
             Model.Minimize(aim);
-            var solver = new CpSolver { StringParameters = FormattableString.Invariant($"num_workers:1,random_seed:1,max_deterministic_time:{effort},linearization_level:{linearisation}") };
+            var solver = new CpSolver { StringParameters = FormattableString.Invariant($"num_workers:1,random_seed:1,max_deterministic_time:{effort},{manner}") };
             var status = solver.Solve(Model);
             if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
             {
