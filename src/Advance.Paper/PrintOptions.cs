@@ -18,6 +18,11 @@ public sealed record PrintOptions
     /// <summary>The words that the printer adds. Default English.</summary>
     public Wording Words { get; init; } = new();
 
+    /// <summary>
+    /// Called once when nothing is left to lay out. The PDF is then written on one processor: whoever has other work begins it here. Default none.
+    /// </summary>
+    public Action? WhenLaidOut { get; init; }
+
     /// <summary>Rules that follow the built-in style sheet of the HTML page. Default none.</summary>
     public string StyleSheet { get; init; } = "";
 

@@ -23,9 +23,10 @@ public static class Printer
         string? html = null;
         byte[]? pdf = null;
         var pages = 0;
-        if (options.Pdf || options.Html)
+        var laid = options.Pdf || options.Html ? DocumentLayout.LayOut(document, FaceSet.Of(options.Fonts, faults), options.Words, faults) : null;
+        options.WhenLaidOut?.Invoke();
+        if (laid is not null)
         {
-            var laid = DocumentLayout.LayOut(document, FaceSet.Of(options.Fonts, faults), options.Words, faults);
             pages = laid.Pages.Count;
             // The page only reads what was laid out. The PDF shapes the numbers of its pages too, with shapers that the page has no part in.
             var page = options.Html ? Task.Run(() => HtmlWriter.Write(document, laid, options)) : null;

@@ -24,10 +24,10 @@ public static class PackageBuilder
             return new Package([], composed.Titles, composed.Faults);
         }
 
-        // They need no layout, and their library is slow to wake up: they are written beside the rest.
-        var books = request.Formats.Contains("xlsx") ? composed.Workbooks.Select(book => (book.Name, Printing: Task.Run(() => Printer.Print(book.Document, BookAlone)))).ToList() : [];
-        var json = request.Formats.Contains("json") ? Task.Run(() => PlanJson.Write(plan, composed.Views)) : null;
-        var printing = Printer.Print(composed.Document, Options(request, company));
+        // Sheets are laid out on all processors, and the PDF, which takes longest, is written on one: what needs no layout is written beside the PDF.
+        var books = new List<(string Name, Task<Printing> Printing)>();
+        Task<byte[]>? json = null;
+        var printing = Printer.Print(composed.Document, Options(request, company) with { WhenLaidOut = WriteTheRest });
         var files = new List<(string Name, ReadOnlyMemory<byte> Bytes)>();
         Add(files, "package.pdf", printing.Pdf);
         var faults = printing.Faults.ToList();
@@ -45,6 +45,16 @@ public static class PackageBuilder
         }
 
         return new Package(files, composed.Titles, [.. faults.Select(fault => $"{fault.Sheet}: {fault.Text}")]);
+
+        void WriteTheRest()
+        {
+            if (request.Formats.Contains("xlsx"))
+            {
+                books.AddRange(composed.Workbooks.Select(book => (book.Name, Task.Run(() => Printer.Print(book.Document, BookAlone)))));
+            }
+
+            json = request.Formats.Contains("json") ? Task.Run(() => PlanJson.Write(plan, composed.Views)) : null;
+        }
     }
 
     private static PrintOptions BookAlone { get; } = new() { Pdf = false, Html = false };
