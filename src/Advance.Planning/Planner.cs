@@ -11,6 +11,7 @@ public static class Planner
     /// <param name="earlier">What was chosen for the last issue; it is kept wherever it still can be. Null for a first plan.</param>
     public static Plan Plan(Brief brief, Choices? earlier = null)
     {
+        Judges.WakeUp();
         brief = brief with { Venue = VenueDatum.FromStage(brief.Venue, brief.Gig) };
         var (gig, venue, company, stock) = brief;
         var policies = company.Policies;

@@ -15,6 +15,8 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
 
     private static readonly double[] Tightness = [0.88, 0.76, 0.64, 0.52];
 
+    private readonly KnownPictures known = new();
+
     private readonly record struct Attempt(Orientation Orientation, bool IsStepDown, bool MaySplit)
     {
         public double Tightness { get; init; } = 1;
@@ -96,7 +98,7 @@ internal sealed class SheetLayout(Sheet sheet, Shaper shaper, Targets targets, W
         var frame = PaperFrame.Of(sheet.Setup.Size, attempt.Orientation);
         var scale = TypeScale.For(sheet.Setup.Class, attempt.IsStepDown, attempt.Tightness);
         var composer = new Composer(shaper, scale, targets);
-        var pictures = new PictureSetter(composer, own, $"{words.At} {sheet.Setup.Size}");
+        var pictures = new PictureSetter(composer, own, $"{words.At} {sheet.Setup.Size}", known);
         var furniture = new Furniture(sheet, frame.InnerWidth, composer, words);
         var bodyTop = PaperFrame.Top + furniture.HeadHeight;
         var height = frame.InnerBottom - furniture.FootHeight - bodyTop;

@@ -12,6 +12,7 @@ internal sealed class CircuitLoading
     private readonly int states;
     private readonly int[][] balances;
     private readonly int[][] legs;
+    private readonly int[][] carriers;
     private readonly long[] currents;
     private readonly int[] uses;
     private readonly int[] outletUses;
@@ -50,6 +51,7 @@ internal sealed class CircuitLoading
         (boxes, boxed, sound, light) = (new long[most], new int[most], new int[most], new int[most]);
         legs = [.. Enumerable.Range(0, problem.Nodes.Count).Where(node => problem.Nodes[node].Balanced is not null).GroupBy(node => problem.Nodes[node].Balanced).Select(nodes => nodes.ToArray())];
         spreads = new long[legs.Length];
+        carriers = [.. problem.Groups.Select(group => group.Nodes.ToArray())];
         balances = [.. problem.Groups.Select(group => Enumerable.Range(0, legs.Length).Where(one => legs[one].Any(group.Nodes.Contains)).ToArray())];
         broken = problem.Wishes.Count(wish => wish.IsFixed);
         dark = problem.Wishes.Sum(wish => wish.Units);
@@ -88,7 +90,7 @@ internal sealed class CircuitLoading
             return true;
         }
 
-        foreach (var node in problem.Groups[GroupOf(wish)].Nodes)
+        foreach (var node in carriers[GroupOf(wish)])
         {
             for (var state = 0; state < states; state++)
             {
@@ -184,7 +186,7 @@ internal sealed class CircuitLoading
             over += made.Limit is { } limit ? sign * Math.Max(0L, wish.Draws[state] - limit) : 0;
             if (wish.Draws[state] != 0)
             {
-                foreach (var node in made.Nodes)
+                foreach (var node in carriers[group])
                 {
                     Add(node, state, sign * wish.Draws[state]);
                 }

@@ -17,5 +17,5 @@ internal sealed record CircuitWish(
     public int Inrush { get; init; }
 
     /// <summary>The most it draws in any state.</summary>
-    public int Most => Draws.DefaultIfEmpty().Max();
+    public int Most { get; } = Draws.DefaultIfEmpty().Max();
 }

@@ -5,6 +5,9 @@ namespace Advance.Planning;
 /// <summary>Lets every rule see the finished plan.</summary>
 public static class Judges
 {
+    /// <summary>Looks the rules up beside whatever else is done, so that none waits for it in the end.</summary>
+    public static void WakeUp() => _ = Task.Run(() => RuleBook.Rules);
+
     /// <summary>All findings: heaviest first, then by place in the files; each once; with who accepted it.</summary>
     public static IReadOnlyList<Finding> Judge(Plan plan)
     {

@@ -22,6 +22,9 @@ internal sealed class PowerNode
     private static readonly string[] ThreeLegs = ["L1", "L2", "L3"];
 
     private readonly List<PowerNode> children = [];
+
+    // Asked for again and again, and only when all nodes hang in their places.
+    private IReadOnlyList<string>? legs;
     private IReadOnlyList<int>? lines;
 
     private PowerNode(Address address, string name, PowerNodeKind kind, string connector, Figure<ElectricCurrent> limit)
@@ -98,7 +101,7 @@ internal sealed class PowerNode
     }
 
     /// <summary>The uppermost node: a service, or a distribution that nothing feeds.</summary>
-    public PowerNode Root => Upwards.Last();
+    public PowerNode Root => Parent?.Root ?? this;
 
     /// <summary>What arrives here; null where nobody knows.</summary>
     public Supply? Supply => Incoming is { } supply && IsBetweenLines ? VoltageFit.Between(supply) : Incoming;
@@ -121,7 +124,7 @@ internal sealed class PowerNode
     };
 
     /// <summary>The legs of the service that its current flows on. One leg has no name; an outlet on nobody knows which phase counts on all.</summary>
-    public IReadOnlyList<string> Legs => Kind switch
+    public IReadOnlyList<string> Legs => legs ??= Kind switch
     {
         PowerNodeKind.Service or PowerNodeKind.Upstream => LegsOf(Incoming),
         PowerNodeKind.Outlet when Row is { } row && OutletPhase.Read(row.Phase) is { Lines: { Count: > 0 } own } && own.All(line => line <= Parent!.Legs.Count) => [.. own.Select(line => Parent!.Legs[line - 1])],

@@ -4,7 +4,7 @@ using Advance.Paper.Tree;
 namespace Advance.Paper.Pictures.Placing;
 
 /// <summary>Lays scenes out for boxes on the paper: finds the scale at which the drawing and its labels fit.</summary>
-internal sealed class PictureSetter(Composer composer, Faults faults, string atPaper)
+internal sealed class PictureSetter(Composer composer, Faults faults, string atPaper, KnownPictures known)
 {
     private const int MostTries = 24;
     private const int MostFitting = 4;
@@ -25,15 +25,20 @@ internal sealed class PictureSetter(Composer composer, Faults faults, string atP
             return null;
         }
 
-        var isScaled = scene.Scaling == Scaling.Ratio;
-        var bar = isScaled ? ScaleBar.Height(composer) + composer.Scale.Body : 0;
-        var best = Best(scene, extent, width, height - bar);
-        if (best.Key.Count > 0)
+        var picture = known.Get(scene, composer.Scale.Body, width, height, () => LayOut(scene, extent, width, height));
+        if (picture.Labels.Any(label => label.Number > 0))
         {
             faults.Add(FaultKind.LabelsInKey, $"In the picture \"{scene.Title}\" some labels found no room; they are listed under it.");
         }
 
-        return Done[scene] = Finish(scene, best, width);
+        return Done[scene] = picture;
+    }
+
+    private SetPicture LayOut(Scene scene, Extent extent, int width, int height)
+    {
+        var isScaled = scene.Scaling == Scaling.Ratio;
+        var bar = isScaled ? ScaleBar.Height(composer) + composer.Scale.Body : 0;
+        return Finish(scene, Best(scene, extent, width, height - bar), width);
     }
 
     /// <summary>The largest scale at which all fits and each label stands for itself; where there is none, that with the fewest numbers.</summary>

@@ -90,7 +90,7 @@ internal static class HungShow
         var faults = new Faults();
         using var shaper = new Shaper(FaceSet.Of([], faults), faults);
         var composer = new Composer(shaper, TypeScale.For(TypeClass.Desk), new Targets([], faults));
-        var labels = new PictureSetter(composer, faults, "at A4").Set(scene, Wide, High)!.Labels;
+        var labels = new PictureSetter(composer, faults, "at A4", new KnownPictures()).Set(scene, Wide, High)!.Labels;
         Assert.All(labels, label => Assert.Equal(0, label.Number));
         Assert.All(labels.Index(), one => Assert.All(labels.Take(one.Index), other => Assert.False(one.Item.Box.Meets(other.Box), $"{one.Item.Id} and {other.Id}")));
         return labels;

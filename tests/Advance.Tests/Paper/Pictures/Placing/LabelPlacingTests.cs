@@ -183,7 +183,7 @@ public sealed class LabelPlacingTests
         faults ??= new Faults();
         using var shaper = new Shaper(FaceSet.Of([], faults), faults);
         var composer = new Composer(shaper, TypeScale.For(TypeClass.Desk), new Targets([], faults));
-        return new PictureSetter(composer, faults, "at A4").Set(scene, Wide, Wide)!;
+        return new PictureSetter(composer, faults, "at A4", new KnownPictures()).Set(scene, Wide, Wide)!;
     }
 
     /// <summary>Labels with their places from the corner of the scene.</summary>
