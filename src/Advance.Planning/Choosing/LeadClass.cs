@@ -20,6 +20,9 @@ internal sealed record LeadClass(IReadOnlyList<LeadWish> Wishes, IReadOnlyList<L
     /// <summary>The most joins by policy.</summary>
     public int MostJoins => Wishes[0].MostJoins;
 
+    /// <summary>The same wishes, made of chains that no other has fewer joins than.</summary>
+    public LeadClass WithFewestJoins() => this with { Chains = [.. Chains.TakeWhile(chain => chain.Joins == Chains[0].Joins)] };
+
     /// <summary>How many were made of this chain in the last issue.</summary>
     public int Kept(LeadChain chain) => Wishes.Count(wish => wish.Kept == chain);
 

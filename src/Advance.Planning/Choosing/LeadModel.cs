@@ -117,9 +117,12 @@ internal sealed class LeadModel
             aimed.Minimise(-LinearExpr.Sum(kept));
         }
 
-        // One join beyond the policy outweighs all joins there can be.
-        var allJoins = classes.Sum(alike => alike.Wishes.Count) * LeadChains.MostLeads;
-        aimed.Minimise(Total((alike, chain, _) => (Math.Max(0, chain.Joins - alike.MostJoins) * allJoins) + chain.Joins));
+        // One join beyond the policy outweighs all joins there can be. Where each run has as many joins whatever is chosen, there is nothing to search for.
+        if (!areAllMade || classes.Any(alike => alike.Chains.Any(chain => chain.Joins != alike.Chains[0].Joins)))
+        {
+            var allJoins = classes.Sum(alike => alike.Wishes.Count) * LeadChains.MostLeads;
+            aimed.Minimise(Total((alike, chain, _) => (Math.Max(0, chain.Joins - alike.MostJoins) * allJoins) + chain.Joins));
+        }
 
         // In the largest unit that all chains are whole numbers of: small numbers are quickly searched.
         var unit = Math.Max(1, classes.SelectMany(alike => alike.Chains).Aggregate(0L, (unit, chain) => Common(unit, chain.Total)));

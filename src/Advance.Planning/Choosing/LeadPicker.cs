@@ -64,9 +64,23 @@ internal static class LeadPicker
         }
 
         var greedy = PickOneByOne(group, ready);
-        var model = new LeadModel(group, ready, effort, areAllMade: greedy.TrueForAll(choice => choice.Chain is not null));
+        var areAllMade = greedy.TrueForAll(choice => choice.Chain is not null);
+        var found = areAllMade && wishes.TrueForAll(wish => wish.Earlier is null) ? PickFewestJoins(group, ready, effort) : null;
+        found ??= PickOfAll(group, ready, effort, greedy, areAllMade);
+        return found is not null && LeadScore.Of(found).CompareTo(LeadScore.Of(greedy)) <= 0 ? found : greedy;
+    }
+
+    // Where no run needs more joins than if it were alone, the best choice is among those in which none has more: a small part of all.
+    private static IReadOnlyList<(LeadWish Wish, LeadChain? Chain)>? PickFewestJoins(
+        IReadOnlyList<LeadClass> group, IReadOnlyDictionary<string, int> ready, double effort) =>
+        new LeadModel([.. group.Select(alike => alike.WithFewestJoins())], ready, effort, areAllMade: true).Solve();
+
+    private static IReadOnlyList<(LeadWish Wish, LeadChain? Chain)>? PickOfAll(
+        IReadOnlyList<LeadClass> group, IReadOnlyDictionary<string, int> ready, double effort, IEnumerable<(LeadWish Wish, LeadChain? Chain)> greedy, bool areAllMade)
+    {
+        var model = new LeadModel(group, ready, effort, areAllMade);
         model.Hint(greedy);
-        return model.Solve() is { } found && LeadScore.Of(found).CompareTo(LeadScore.Of(greedy)) <= 0 ? found : greedy;
+        return model.Solve();
     }
 
     // Whoever can have what is best for them has it, the longest first; then the rest are made of what is left.
