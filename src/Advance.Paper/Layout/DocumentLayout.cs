@@ -22,6 +22,15 @@ internal sealed record DocumentLayout(
     /// <summary>Shapes the numbers that were not known before.</summary>
     public required Shaper Shaper { get; init; }
 
+    /// <summary>A number that was not known when all else was shaped. For several threads at a time.</summary>
+    public ShapedWord NumberShaped(ReadOnlySpan<char> number, bool isStrong)
+    {
+        lock (Shaper)
+        {
+            return Shaper.Shape(number, isStrong);
+        }
+    }
+
     /// <summary>
     /// Lays a document out. Where it tells on which page something stands, those sheets are laid out again with the numbers; should that
     /// move what they tell of again and again, the numbers are painted into places kept free for them.

@@ -181,7 +181,7 @@ internal sealed class PagePainter(SKCanvas canvas, Inks inks, RunPainter runs, D
     private RunMark Numbered(PageMark page)
     {
         var number = laid.PageOf.TryGetValue(page.Target, out var found) ? $"{found}" : "?";
-        var word = laid.Shaper.Shape(number, page.Style.IsStrong);
+        var word = laid.NumberShaped(number, page.Style.IsStrong);
         return new RunMark(page.X, page.Baseline, page.Style, [new PlacedWord(word, 0, AfterSpace: false)], word.Width(page.Style.Size));
     }
 

@@ -5,19 +5,31 @@ using SkiaSharp;
 
 namespace Advance.Paper.Pdf;
 
-/// <summary>Writes pages as a PDF.</summary>
+/// <summary>Writes pages as a PDF: parts of it side by side, as the library packs one page after the other.</summary>
 internal static class PdfWriter
 {
+    // By pages and not by processors, so that every machine writes the same bytes. Each part brings its own fonts, so parts are not small.
+    private const int PagesOfPart = 70;
+
     public static byte[] Write(Document document, DocumentLayout laid)
     {
         var heads = laid.Pages.Select(p => p.Furniture.Head(p.Number, laid.Pages.Count)).ToList();
+        var parts = Math.Max(1, (heads.Count + PagesOfPart - 1) / PagesOfPart);
+        var written = new byte[parts][];
+        Parallel.For(0, parts, part => written[part] = WritePart(document, laid, heads, heads.Count * part / parts, heads.Count * (part + 1) / parts));
+        var whole = PdfJoin.Of(written) ?? WritePart(document, laid, heads, 0, heads.Count);
+        return PdfOutline.Add(PdfDates.WithoutZone(whole), Bookmark.Of(laid), document.Info);
+    }
+
+    private static byte[] WritePart(Document document, DocumentLayout laid, List<List<Mark>> heads, int from, int to)
+    {
         using var stream = new SKDynamicMemoryWStream();
         using (var pdf = SKDocument.CreatePdf(stream, Metadata(document.Info)))
         {
-            using var inks = new Inks(Used(laid, heads));
+            using var inks = new Inks(Used(laid, heads, from, to));
             using var runs = new RunPainter(inks);
             var named = new HashSet<string>(StringComparer.Ordinal);
-            for (var i = 0; i < heads.Count; i++)
+            for (var i = from; i < to; i++)
             {
                 var page = laid.Pages[i];
                 // The document owns the canvas.
@@ -30,10 +42,10 @@ internal static class PdfWriter
         }
 
         using var data = stream.DetachAsData();
-        return PdfOutline.Add(PdfDates.WithoutZone(data.ToArray()), Bookmark.Of(laid), document.Info);
+        return data.ToArray();
     }
 
-    private static UsedGlyphs Used(DocumentLayout laid, List<List<Mark>> heads)
+    private static UsedGlyphs Used(DocumentLayout laid, List<List<Mark>> heads, int from, int to)
     {
         var used = new UsedGlyphs();
         // Numbers of pages are only put in when they are painted.
@@ -41,17 +53,14 @@ internal static class PdfWriter
         {
             for (var weight = 0; weight < 2; weight++)
             {
-                used.Add(laid.Shaper.Shape([digit], weight == 1));
+                used.Add(laid.NumberShaped([digit], weight == 1));
             }
         }
 
-        foreach (var head in heads)
+        for (var i = from; i < to; i++)
         {
-            used.Add(head);
-        }
-
-        foreach (var page in laid.Pages)
-        {
+            var page = laid.Pages[i];
+            used.Add(heads[i]);
             used.Add(page.Furniture.Foot);
             foreach (var placed in page.Strips)
             {

@@ -10,7 +10,7 @@ public sealed class QpdfTests
 {
     private const string Program = "/usr/bin/qpdf";
 
-    public static TheoryData<string> Names => ["each block", "small gig", "horrors"];
+    public static TheoryData<string> Names => ["each block", "small gig", "horrors", "many pages"];
 
     [SkippableTheory]
     [MemberData(nameof(Names))]
@@ -40,6 +40,7 @@ public sealed class QpdfTests
     {
         "each block" => EachBlock.Document,
         "small gig" => HarvestSupper.Document,
+        "many pages" => ManyPagesTests.Document,
         _ => Horrors.Document,
     };
 }
