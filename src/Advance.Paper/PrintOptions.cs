@@ -19,7 +19,7 @@ public sealed record PrintOptions
     public Wording Words { get; init; } = new();
 
     /// <summary>
-    /// Called once when nothing is left to lay out. The PDF is then written on one processor: whoever has other work begins it here. Default none.
+    /// Called once when nothing is left to lay out. Packing the PDF leaves processors idle now and then: whoever has other work begins it here. Default none.
     /// </summary>
     public Action? WhenLaidOut { get; init; }
 

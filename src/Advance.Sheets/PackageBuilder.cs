@@ -24,7 +24,7 @@ public static class PackageBuilder
             return new Package([], composed.Titles, composed.Faults);
         }
 
-        // Sheets are laid out on all processors, and the PDF, which takes longest, is written on one: what needs no layout is written beside the PDF.
+        // What needs no layout is written beside the PDF, which takes longest.
         var books = new List<(string Name, Task<Printing> Printing)>();
         Task<byte[]>? json = null;
         var printing = Printer.Print(composed.Document, Options(request, company) with { WhenLaidOut = WriteTheRest });

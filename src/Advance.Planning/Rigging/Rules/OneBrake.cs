@@ -22,27 +22,28 @@ internal sealed class OneBrake : Rule<OneBrake.Case>
 
     // Of hoists of one kind it is one question.
     protected override IEnumerable<Case> Cases(Plan plan) =>
-        from held in Trusses(plan).Concat(Hangs(plan))
-        group held by held.Pick.Placed.Hoist!.Item into alike
-        select new Case(alike.Key, [.. alike.Select(one => one.Pick)]);
+        from pick in HeldByBrakesAlone(plan)
+        where pick.Placed.Hoist?.Kind?.Hoist is not null
+        group pick by pick.Placed.Hoist!.Item into alike
+        select new Case(alike.Key, [.. alike]);
 
     protected override Said Say(Case found) => found.Verdict == Verdict.Fails
         ? new($"{found.Hoist} has one brake, and holds {found.Names} over people with nothing secondary.", "Hoists with two brakes, or say what is secondary.", $"{found.Names}")
         : new($"{found.Hoist}: nobody knows how many brakes it has; it holds {found.Names} over people with nothing secondary.", "Write brakes to it in the stock, or say what is secondary.", $"unknown");
 
-    private static IEnumerable<(PickPlan Pick, bool _)> Trusses(Plan plan) =>
-        from truss in plan.Rigging.Trusses
-        where IsOver(truss.Placed.Truss.Below) && truss.Placed.Truss.Secondary is null
-        from pick in truss.Picks
-        where pick.Placed.Hoist?.Kind?.Hoist is not null
-        select (pick, true);
+    private static IEnumerable<PickPlan> HeldByBrakesAlone(Plan plan) =>
+    [
+        .. from truss in plan.Rigging.Trusses
+           where IsOver(truss.Placed.Truss.Below) && IsNone(truss.Placed.Truss.Secondary)
+           from pick in truss.Picks
+           select pick,
+        .. from hang in plan.Rigging.Hangs
+           where IsOver(hang.Placed.Flown.Below) && IsNone(hang.Placed.Flown.Secondary)
+           from pick in hang.Picks
+           select pick.Pick,
+    ];
 
-    private static IEnumerable<(PickPlan Pick, bool _)> Hangs(Plan plan) =>
-        from hang in plan.Rigging.Hangs
-        where IsOver(hang.Placed.Flown.Below) && hang.Placed.Flown.Secondary is null
-        from pick in hang.Picks
-        where pick.Pick.Placed.Hoist?.Kind?.Hoist is not null
-        select (pick.Pick, true);
+    private static bool IsNone(Given<string>? secondary) => secondary is not { } said || (said.Is(out var words) && string.Equals(words, "none", StringComparison.OrdinalIgnoreCase));
 
     private static bool IsOver(Given<PeopleBelow>? below) => below is not { IsKnown: true, Value: PeopleBelow.Never };
 

@@ -14,7 +14,7 @@ internal sealed class SidewaysAtPoint : Rule<SidewaysAtPoint.Case>
 
     public override bool LifeOrFuse => true;
 
-    public override string Catches => "A point is pulled sideways more than its venue allows, by legs of bridles, chains that lean, wind or lines; one of which nothing is said bears no more than a chain that counts as plumb.";
+    public override string Catches => "A point is pulled sideways more than its venue allows, by legs of bridles, chains that lean, wind or lines; one of which nothing is said, and across the line that it may be pulled along, bears no more than a chain that counts as plumb.";
 
     public override string Why => "A beam clamp slides along its beam, a batten rolls.";
 
