@@ -7,8 +7,11 @@ internal static class Durations
 {
     private const string Single = $@"{Patterns.Number}\s*(?:s|ms|[uµμ]s|min|h){Patterns.UnitEnd}";
 
+    // Minutes follow a whole number of hours, however that is written: 1.0 h 30 min.
+    private const string WholeHours = @"(?:[0-9]{1,12}(?:\.0{1,12})?|\.0{1,12})";
+
     public static readonly Phrase<Duration> Duration = new(
-        "length-of-time", "a length of time", $@"(?:{Patterns.Whole}\s*h\s+{Patterns.Whole}\s*min{Patterns.UnitEnd}|{Single})", ["45 min", "1.5 h", "1 h 30 min", "4.2 ms", "10 s"], Read);
+        "length-of-time", "a length of time", $@"(?:{WholeHours}\s*h\s+{Patterns.Whole}\s*min{Patterns.UnitEnd}|{Single})", ["45 min", "1.5 h", "1 h 30 min", "4.2 ms", "10 s"], Read);
 
     /// <summary>Reads a length of time.</summary>
     public static bool Read(Cursor cursor, out Duration value)

@@ -38,6 +38,8 @@ public sealed class ValueTest
         Assert.Equal(606.5e6, Read(Quantities.Frequency, "606.5 MHz").Hertz, 3);
         Assert.Equal(0.0042, Read(Durations.Duration, "4.2 ms").Seconds, 9);
         Assert.Equal(5400, Read(Durations.Duration, "1 h 30 min").Seconds, 9);
+        Assert.Equal(5400, Read(Durations.Duration, "1.0 h 30 min").Seconds, 9);
+        Assert.Matches($"^(?:{Durations.Duration.Pattern})$", "1.0 h 30 min");
         Assert.Equal(-10, Read(Quantities.Angle, "−10 deg").Degrees, 9);
         Assert.Equal(20, Read(Quantities.Temperature, "68 F").DegreesCelsius, 9);
         Assert.Equal(1 / 15.0, Read(Quantities.Speed, "4 m/min").MetersPerSecond, 9);
