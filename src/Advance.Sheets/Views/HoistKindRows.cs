@@ -1,12 +1,11 @@
 using Advance.Domain.Facts;
 using Advance.Domain.Stocks;
-using Advance.Domain.Wording;
 using Advance.Planning;
 
 namespace Advance.Sheets.Views;
 
 /// <summary>The kinds of hoists that are used, each once: what is the same for every one of them.</summary>
-internal sealed class HoistKindRows(RiggingPlan hung, Cells cells, Speech speech)
+internal sealed class HoistKindRows(RiggingPlan hung, Cells cells, RiggingCells rigging)
 {
     private static readonly Cell MayNot = Cell.Of("may not");
 
@@ -28,7 +27,7 @@ internal sealed class HoistKindRows(RiggingPlan hung, Cells cells, Speech speech
             hoist.Holds is { } holds ? cells.Of(holds) : MayNot,
             hoist.Moves is { } moves ? cells.Of(moves) : MayNot,
             ChainOf(hoist),
-            Speed(hoist.Speed),
+            SpeedOf(hoist),
             Asked(hoist.Limiter),
             Asked(hoist.Brakes),
             Cell.Of(string.Join(", ", kind.With.Select(companion => companion.Item))));
@@ -40,12 +39,10 @@ internal sealed class HoistKindRows(RiggingPlan hung, Cells cells, Speech speech
         return hoist.Falls > 1 && hoist.ChainLength is { IsKnown: true } ? cell with { Text = $"{cell.Text}, {hoist.Falls} falls" } : cell;
     }
 
-    // Riggers count it by the minute.
-    private Cell Speed(Given<UnitsNet.Speed>? given)
+    private Cell SpeedOf(Hoist hoist)
     {
-        var isMetric = speech.Units == UnitSystem.Metric;
-        var cell = Asked(given);
-        return given is { } said && said.Is(out var speed) ? cell with { Text = $"{Numbers.Plain(isMetric ? speed.MetersPerMinutes : speed.FeetPerMinute, 1)} {(isMetric ? "m" : "ft")}/min" } : cell;
+        var cell = Asked(hoist.Speed);
+        return hoist.Speed is { } said && said.Is(out var speed) ? cell with { Text = rigging.PerMinute(speed) } : cell;
     }
 
     private Cell Asked<T>(Given<T>? given)

@@ -13,14 +13,15 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
     public HoistTableView.Pick Of(TrussPlan truss, PickPlan pick, int index)
     {
         var hoist = pick.Placed.Hoist?.Kind?.Hoist;
-        return Of(pick, truss.Placed.RestsOn) with { High = Off(truss, hoist, index, tolerance => tolerance.Raise), Low = Off(truss, hoist, index, tolerance => tolerance.Drop) };
+        return Of(pick, truss.Placed.RestsOn, SlungAlike(truss).Length > 0 ? "" : SlungOf(pick.Placed.Pick)) with { High = Off(truss, hoist, index, tolerance => tolerance.Raise), Low = Off(truss, hoist, index, tolerance => tolerance.Drop) };
     }
 
     /// <summary>One pick of a hang: along it says by which hole.</summary>
     public HoistTableView.Pick Of(HangPlan hang, HangPickPlan pick) =>
-        Of(pick.Pick, hang.Stack.RestsOn.With(hang.RestsOn)) with { Along = pick.Hole is { } hole ? Cell.Of(hole.Name) : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged } };
+        Of(pick.Pick, hang.Stack.RestsOn.With(hang.RestsOn), "") with { Along = pick.Hole is { } hole ? Cell.Of(hole.Name) : new Cell("?") { Verdict = Paper.Tree.Verdict.CannotBeJudged } };
 
-    private HoistTableView.Pick Of(PickPlan pick, Doubts where)
+    // How its slings are laid is alike for all of most trusses, and then stands over the table.
+    private HoistTableView.Pick Of(PickPlan pick, Doubts where, string slung)
     {
         var placed = pick.Placed;
         return new HoistTableView.Pick(Cell.Of(pick.Name) with { Strong = true })
@@ -40,7 +41,7 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
             Share = placed.Hoist is null ? Cell.Blank : RiggingCells.Share(pick.Hoist, pick.Rating),
             High = Cell.Blank,
             Low = Cell.Blank,
-            Notes = Notes(pick),
+            Notes = Notes(pick, slung),
         };
     }
 
@@ -103,7 +104,7 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
 
     private string CaseOf(Words? words) => words is null ? "" : speech.Say(words);
 
-    private string Notes(PickPlan pick)
+    private string Notes(PickPlan pick, string slung)
     {
         var placed = pick.Placed;
         var unrated = placed.Gear.Where(piece => piece.Kind?.Lifting is null).ToList();
@@ -111,14 +112,11 @@ internal sealed class HoistRows(RiggingPlan hung, Cells cells, RiggingCells rigg
         var drop = placed.Drop.Count > 0 ? $"above the hoist: {GearWords.Of(placed.Drop, placed.DropMade)}" : "";
         var (rest, moving) = (CaseOf(pick.AtRestCase), CaseOf(pick.MovingCase));
         var cases = rest.Length == 0 ? "" : rest == moving ? $"most: {rest}" : $"most at rest: {rest}; moving: {moving}";
-        return string.Join(" · ", new[] { cases, SlungApart(pick), gear, drop, ControlOf(pick) }.Where(part => part.Length > 0));
+        return string.Join(" · ", new[] { cases, slung.Length > 0 ? $"slings {slung}" : "", gear, drop, ControlOf(pick) }.Where(part => part.Length > 0));
     }
 
     /// <summary>How all picks of a truss are slung; empty where they are not alike, and where nobody says.</summary>
     public static string SlungAlike(TrussPlan truss) => truss.Picks.Select(pick => SlungOf(pick.Placed.Pick)).Distinct(StringComparer.Ordinal).ToList() is [var alike] ? alike : "";
-
-    // What is alike for all stands over the table.
-    private string SlungApart(PickPlan pick) => hung.Trusses.FirstOrDefault(truss => truss.Picks.Contains(pick)) is { } truss && SlungAlike(truss).Length == 0 && SlungOf(pick.Placed.Pick) is { Length: > 0 } own ? $"slings {own}" : "";
 
     private static string SlungOf(Domain.Gigs.Pick pick)
     {

@@ -41,7 +41,7 @@ internal sealed class HoistTableViews
             Cells.Head(hangs.Aggregate(trusses.Aggregate(Doubts.None, (sum, truss) => sum.With(truss.RestsOn)), (sum, hang) => sum.With(hang.RestsOn))))
         {
             Hangs = [.. hangs.SelectMany(hang => hang.Picks.Select(pick => makes.rows.Of(hang, pick)))],
-            Kinds = [.. new HoistKindRows(plan.Rigging, makes.cells, makes.speech).Rows],
+            Kinds = [.. new HoistKindRows(plan.Rigging, makes.cells, makes.rigging).Rows],
             HasUnweighed = trusses.SelectMany(truss => truss.Loads).Concat(hangs.SelectMany(hang => hang.Loads)).Any(load => load.How is not Known.Weighed),
             NeedsEngineer = trusses.Any(truss => truss.Study is null || truss.Placed.Truss.Shape.Length > 0) || hangs.Any(hang => hang.State is null),
         };

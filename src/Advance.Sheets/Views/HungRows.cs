@@ -1,4 +1,3 @@
-using System.Globalization;
 using Advance.Domain.Facts;
 using Advance.Domain.Gigs;
 using Advance.Domain.Stocks;
@@ -58,9 +57,7 @@ internal sealed class HungRows(Plan plan, Cells cells, RiggingCells rigging)
             : string.Join(", ", new[] { $"{count} × {piece.Kind?.Name ?? piece.Item}", SpeedOf(piece.Kind?.Hoist), $"body {(first.Pick.BodyUp ? "up" : "down")}", Rated(piece.Kind?.Hoist) }.Where(part => part.Length > 0));
     }
 
-    private string SpeedOf(Hoist? hoist) => hoist?.Speed is { IsKnown: true } fast
-        ? string.Create(CultureInfo.InvariantCulture, $"{(rigging.IsMetric ? fast.Value.MetersPerMinutes : fast.Value.FeetPerMinute):0.#} {(rigging.IsMetric ? "m" : "ft")}/min")
-        : "speed not known";
+    private string SpeedOf(Hoist? hoist) => hoist?.Speed is { IsKnown: true } fast ? rigging.PerMinute(fast.Value) : "speed not known";
 
     // By who is below: that is what its class says.
     private string Rated(Hoist? hoist)

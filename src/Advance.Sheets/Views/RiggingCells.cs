@@ -44,6 +44,9 @@ internal sealed class RiggingCells(Plan plan, Cells cells)
     /// <summary>A force, in its unit.</summary>
     public Cell Shear(Figure<Force> figure) => cells.Amount(figure, speech.Paper.In, speech.Paper.ForceDecimals);
 
+    /// <summary>How fast a hoist runs, as riggers count it: <c>4 m/min</c>.</summary>
+    public string PerMinute(Speed speed) => $"{Numbers.Plain(IsMetric ? speed.MetersPerMinutes : speed.FeetPerMinute, 1)} {(IsMetric ? "m" : "ft")}/min";
+
     /// <summary>A case in the units of the paper.</summary>
     public string Said(Words words) => speech.Say(words);
 

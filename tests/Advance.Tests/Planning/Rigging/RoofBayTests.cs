@@ -11,25 +11,6 @@ public sealed class RoofBayTests
           hoist: {name: Hoist, owned: 8, weight: 45 kg weighed, hoist: {lifts: 500 kg, holds: 500 kg}}
         """;
 
-    private const string Gig = """
-        gig: Bays
-        day: Sat 12 Sep 2026
-        stock: stock.yaml
-        venue: venue.yaml
-        stage: {size: 10 x 6 m, height: 0 m above floor}
-        rigging:
-          trusses:
-            T1:
-              item: truss-3
-              length: 9 m
-              place: SL 0 m US 2 m
-              trim: 4 m above floor
-              picks:
-                - {along: 1 m, hoist: hoist, point: P1}
-                - {along: 8 m, hoist: hoist, point: P2}
-          loads: [{truss: T1, what: weight, weight: 300 kg, along: 2.5 m}]
-        """;
-
     [Fact]
     public void A_bay_carries_its_points_and_what_others_hung_on_its_beams()
     {
@@ -50,12 +31,15 @@ public sealed class RoofBayTests
         Assert.Equal(plan.Rigging.Roof!.Value!.Value.Kilograms, plan.Rigging.Bays[0].All.Value!.Value.Kilograms, 1e-9);
     }
 
-    private static Plan Of(string first, string second) => SmallShow.Of(Gig, Stock, $$$"""
+    private static Plan Of(string first, string second) => TwoPointTruss.Of(
+        Stock,
+        $$$"""
         venue: A hall
         roof-points:
           {{{first}}}
           {{{second}}}
         roof-beams: {One: {span: 12 m, bay: North, others: [{what: speaker, along: 3 m, weight: 120 kg}]}}
         roof-bays: {North: {limit: 500 kg}, South: {limit: 500 kg}, Empty: {limit: 500 kg}}
-        """);
+        """,
+        "{truss: T1, what: weight, weight: 300 kg, along: 2.5 m}");
 }

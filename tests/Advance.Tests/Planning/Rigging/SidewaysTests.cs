@@ -139,27 +139,6 @@ public sealed class SidewaysTests
         Assert.Null(plan.Rigging.Trusses[0].Sideways.Together.Value);
     }
 
-    private static Plan Of(string venue, (double First, double Second)? at = null, string? load = null, string limits = "width: 0.24 m", string said = "stiffness: 900 kN/m", string holds = "")
-    {
-        var (first, second) = at ?? (1, 8);
-        var gig = FormattableString.Invariant($$"""
-            gig: Pulled
-            day: Sat 12 Sep 2026
-            stock: stock.yaml
-            venue: venue.yaml
-            stage: {size: 10 x 6 m, height: 0 m above floor}
-            rigging:
-              trusses:
-                T1:
-                  item: truss-3
-                  length: 9 m
-                  place: SL 0 m US 2 m
-                  trim: 4 m above floor
-                  picks:
-                    - {along: {{first}} m, hoist: hoist, point: P1{{holds}}}
-                    - {along: {{second}} m, hoist: hoist, point: P2}
-              loads: [{{load}}]
-            """);
-        return SmallShow.Of(gig, Stock.Replace("LIMITS", limits, StringComparison.Ordinal), venue.Replace("SAID", said, StringComparison.Ordinal));
-    }
+    private static Plan Of(string venue, (double First, double Second)? at = null, string load = "", string limits = "width: 0.24 m", string said = "stiffness: 900 kN/m", string holds = "") =>
+        TwoPointTruss.Of(Stock.Replace("LIMITS", limits, StringComparison.Ordinal), venue.Replace("SAID", said, StringComparison.Ordinal), load, at, first: holds);
 }

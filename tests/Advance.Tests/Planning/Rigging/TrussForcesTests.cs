@@ -18,13 +18,6 @@ public sealed class TrussForcesTests
           hoist: {name: Hoist, owned: 8, weight: 45 kg weighed, hoist: {lifts: 500 kg, holds: 500 kg}}
         """;
 
-    private const string Hall = """
-        venue: A hall
-        roof-points:
-          P1: {place: SR 3.5 m US 2 m, height: 8 m, limit: 600 kg}
-          P2: {place: SL 3.5 m US 2 m, height: 8 m, limit: 600 kg}
-        """;
-
     [Theory]
     [InlineData(3)]
     [InlineData(1)]
@@ -49,31 +42,12 @@ public sealed class TrussForcesTests
     public void Chains_under_their_points_but_for_the_last_bit_of_a_sum_are_plumb()
     {
         // In floating point 0.28 + (1 - 4.5) is not -3.22.
-        var plan = Of(3, Hall.Replace("SR 3.5 m", "SR 3.22 m", StringComparison.Ordinal).Replace("SL 3.5 m", "SL 3.78 m", StringComparison.Ordinal), "SL 0.28 m");
+        var plan = Of(3, TwoPointTruss.Hall.Replace("SR 3.5 m", "SR 3.22 m", StringComparison.Ordinal).Replace("SL 3.5 m", "SL 3.78 m", StringComparison.Ordinal), "SL 0.28 m");
 
         Assert.All(plan.Rigging.Picks, pick => Assert.Equal(0, pick.Lean!.Lean.Value!.Value.Degrees));
         Assert.DoesNotContain(plan.Figures, figure => figure.Address.Text.EndsWith("/sideways-limit", StringComparison.Ordinal));
     }
 
-    private static Plan Of(double along, string venue = Hall, string middle = "SL 0 m") => SmallShow.Of(
-        FormattableString.Invariant($$"""
-            gig: Sheared
-            day: Sat 12 Sep 2026
-            stock: stock.yaml
-            venue: venue.yaml
-            stage: {size: 10 x 6 m, height: 0 m above floor}
-            rigging:
-              trusses:
-                T1:
-                  item: truss-3
-                  length: 9 m
-                  place: {{middle}} US 2 m
-                  trim: 4 m above floor
-                  picks:
-                    - {along: 1 m, hoist: hoist, point: P1}
-                    - {along: 8 m, hoist: hoist, point: P2}
-              loads: [{truss: T1, what: weight, weight: 100 kg, along: {{along}} m}]
-            """),
-        Stock,
-        venue);
+    private static Plan Of(double along, string venue = TwoPointTruss.Hall, string middle = "SL 0 m") =>
+        TwoPointTruss.Of(Stock, venue, FormattableString.Invariant($"{{truss: T1, what: weight, weight: 100 kg, along: {along} m}}"), middle: middle);
 }

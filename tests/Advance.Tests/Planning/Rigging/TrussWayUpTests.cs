@@ -30,31 +30,11 @@ public sealed class TrussWayUpTests
 
     private static double? KiloNewtonMetres(Torque? moment) => moment is { } known ? Math.Round(known.KilonewtonMeters, 9) : null;
 
-    private static TrussPlan Of(string maker, string hung)
-    {
-        var stock = $$$"""
-            kinds:
-              triple: {name: Truss, owned: 12, weight: 18 kg weighed, truss: {length: 3 m, shear: 11 kN, for-used: yes, {{{maker}}}}}
-              hoist: {name: Hoist, owned: 8, weight: 45 kg weighed, hoist: {lifts: 500 kg, holds: 500 kg}}
-            """;
-        var gig = $$"""
-            gig: Three chords
-            day: Sat 12 Sep 2026
-            stock: stock.yaml
-            venue: venue.yaml
-            stage: {size: 10 x 6 m, height: 0 m above floor}
-            rigging:
-              trusses:
-                T1:
-                  item: triple
-                  length: 9 m
-                  place: SL 0 m US 2 m
-                  trim: 4 m above floor
-                  {{hung}}
-                  picks:
-                    - {along: 1 m, hoist: hoist, point: P1}
-                    - {along: 8 m, hoist: hoist, point: P2}
-            """;
-        return SmallShow.Of(gig, stock, "venue: A hall\nroof-points:\n  P1: {place: SR 3.5 m US 2 m, height: 8 m, limit: 600 kg}\n  P2: {place: SL 3.5 m US 2 m, height: 8 m, limit: 600 kg}\n").Rigging.Trusses[0];
-    }
+    private static TrussPlan Of(string maker, string hung) => TwoPointTruss.Of(
+        $$$"""
+        kinds:
+          truss-3: {name: Truss, owned: 12, weight: 18 kg weighed, truss: {length: 3 m, shear: 11 kN, for-used: yes, {{{maker}}}}}
+          hoist: {name: Hoist, owned: 8, weight: 45 kg weighed, hoist: {lifts: 500 kg, holds: 500 kg}}
+        """,
+        keys: hung).Rigging.Trusses[0];
 }
